@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+
+namespace Passagework.Hands;
+
+/// <summary>What the fretting hand does, counted.</summary>
+public sealed record FrettingCounts
+{
+    /// <summary>Moves of one finger to the same fret of a neighbouring string.</summary>
+    public int Rolls { get; private init; }
+
+    /// <summary>Other moves of one finger to another place.</summary>
+    public int SameFingerMoves { get; private init; }
+
+    /// <summary>Changes of position.</summary>
+    public int Shifts { get; private init; }
+
+    /// <summary>Share of the fretted notes that each finger plays, first finger first; all 0 when nothing is fretted.</summary>
+    public ImmutableArray<double> FingerShare { get; private init; } = [0, 0, 0, 0];
+
+    /// <summary>e to the entropy of the shares: 1 when one finger does everything (or nothing is fretted), 4 when all share alike.</summary>
+    public double EffectiveFingers { get; private init; } = 1;
+
+    internal static FrettingCounts Of(Fingering fingering)
+    {
+        var notes = fingering.Notes;
+        var shares = SharesOf(notes);
+        var (rolls, sameFinger, shifts) = (0, 0, 0);
+        for (var i = 1; i < notes.Length; i++)
+        {
+            var (from, to) = (notes[i - 1], notes[i]);
+            shifts += from.Position != to.Position ? 1 : 0;
+            if (from.Finger == to.Finger && to.Finger != 0 && from.Place != to.Place)
+            {
+                var rolled =
+                    from.Place.Fret == to.Place.Fret && Math.Abs(from.Place.String - to.Place.String) == 1;
+                rolls += rolled ? 1 : 0;
+                sameFinger += rolled ? 0 : 1;
+            }
+        }
+
+        return new FrettingCounts
+        {
+            Rolls = rolls,
+            SameFingerMoves = sameFinger,
+            Shifts = shifts,
+            FingerShare = shares,
+            EffectiveFingers = Math.Exp(
+                -shares.Where(share => share > 0).Sum(share => share * Math.Log(share))
+            ),
+        };
+    }
+
+    private static ImmutableArray<double> SharesOf(ImmutableArray<FingeredNote> notes)
+    {
+        var counts = new double[4];
+        foreach (var note in notes.Where(note => note.Finger > 0))
+        {
+            counts[note.Finger - 1]++;
+        }
+
+        var fretted = counts.Sum();
+        return fretted == 0 ? [0, 0, 0, 0] : [.. counts.Select(count => count / fretted)];
+    }
+}
