@@ -73,17 +73,18 @@ internal sealed class FretLayers
         return _board.PlacesOf(note.Midi).Where(other => locked is null || other.String == locked);
     }
 
-    // An open string leaves the hand where it is, so it may stand wherever some fretted note needs it.
+    // An open string leaves the hand where it is, so it may stand wherever some fretted note needs it; where nothing
+    // is fretted at all it stands in position 1.
     private void CollectPositions()
     {
-        var seen = new SortedSet<int>();
+        var seen = new SortedSet<int> { 1 };
         foreach (var place in _line.Notes.SelectMany(PlacesOf).Distinct().Where(place => !place.IsOpen))
         {
             seen.UnionWith(Fretted(place, null).Select(state => state.Position));
         }
 
         seen.UnionWith(_locks.Values.Select(locked => locked.Position ?? 1));
-        _positions = [.. seen.DefaultIfEmpty(1)];
+        _positions = [.. seen];
     }
 
     private int NumberOf(LineNote note)
