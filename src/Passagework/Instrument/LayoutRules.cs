@@ -25,31 +25,19 @@ internal static class LayoutRules
             Layout.Chain chain => Near(chain.Near)
                 ?? Count(chain.Strings, 1, 8, ".strings")
                 ?? Count(chain.Boxes, 1, LongestList, ".boxes"),
-            Layout.PerString even => Within(even.Count, 2, 4, ".count"),
+            Layout.PerString even => Bounds.Within(even.Count, 2, 4, ".count"),
             Layout.Diagonal diagonal => Pattern(diagonal.Pattern),
-            Layout.OneString single => Within(single.From, 0, HighestFret, ".from")
-                ?? Within(single.To, 0, HighestFret, ".to"),
+            Layout.OneString single => Bounds.Within(single.From, 0, HighestFret, ".from")
+                ?? Bounds.Within(single.To, 0, HighestFret, ".to"),
             _ => null,
         };
 
-    private static Fault? Near(int near) => Within(near, 0, HighestFret, ".near");
+    private static Fault? Near(int near) => Bounds.Within(near, 0, HighestFret, ".near");
 
     private static Fault? Pattern(ImmutableArray<int> pattern) =>
         Count(pattern, 1, LongestList, ".pattern")
-        ?? pattern
-            .Select((count, index) => Within(count, 1, 12, $".pattern[{index}]"))
-            .FirstOrDefault(fault => fault is not null);
+        ?? Bounds.Each(pattern, (count, index) => Bounds.Within(count, 1, 12, $".pattern[{index}]"));
 
-    private static Fault? Count(ImmutableArray<int> list, int least, int most, string field)
-    {
-        var right = least == most ? $"{least}" : $"{least} to {most}";
-        return list.Length >= least && list.Length <= most
-            ? null
-            : new Fault($"has {list.Length} entries", field, right);
-    }
-
-    private static Fault? Within(int value, int least, int most, string field) =>
-        value >= least && value <= most
-            ? null
-            : new Fault($"{value} is out of range", field, $"{least} to {most}");
+    private static Fault? Count(ImmutableArray<int> list, int least, int most, string field) =>
+        Bounds.Count(list.Length, least, most, field);
 }
