@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Passagework.Foundation;
 using Passagework.Theory;
 
 namespace Passagework.Instrument;
@@ -101,6 +102,29 @@ public sealed record Tuning
 
         tuning = open.Count is >= 4 and <= 8 ? new Tuning(text, name, open.ToImmutable()) : null;
         return tuning is not null;
+    }
+
+    /// <summary>Reads a tuning; a fault says which note is wrong, or which name was probably meant.</summary>
+    public static Outcome<Tuning> Read(string text)
+    {
+        if (TryParse(text, out var tuning))
+        {
+            return tuning;
+        }
+
+        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var wrong = words.FirstOrDefault(word => !SpelledPitch.TryParse(word, out _));
+        if (wrong is null)
+        {
+            return new Fault($"a tuning of {words.Length} strings", Right: "4 to 8 notes");
+        }
+
+        return words.Any(word => SpelledPitch.TryParse(word, out _))
+            ? new Fault(
+                $"{Quote.Short(wrong)} is no note",
+                Right: "notes with octaves such as E2 A2 D3 G3 B3 E4"
+            )
+            : new Fault($"unknown tuning {Quote.Short(text)}", Right: NearestWord.Hint(text, Names));
     }
 
     /// <summary>Two tunings are equal when they are written alike.</summary>
