@@ -7,7 +7,6 @@ namespace Passagework.Theory;
 public readonly record struct NoteName
 {
     private const string Letters = "CDEFGAB";
-    private static readonly int[] NaturalSemitones = [0, 2, 4, 5, 7, 9, 11];
 
     private NoteName(int letter, int alteration)
     {
@@ -20,6 +19,9 @@ public readonly record struct NoteName
 
     /// <summary>Semitones above the natural note: 1 sharp, −1 flat; −3 to 3.</summary>
     public int Alteration { get; }
+
+    /// <summary>Semitones of the natural notes above C, which are also the steps of every major scale.</summary>
+    internal static ReadOnlySpan<int> NaturalSemitones => [0, 2, 4, 5, 7, 9, 11];
 
     /// <summary>0 for C to 11 for B.</summary>
     public int PitchClass => WholeNumbers.Modulo(NaturalSemitones[Letter] + Alteration, 12);

@@ -7,13 +7,15 @@ namespace Passagework.Theory;
 /// <param name="Name">The name in lower case, as recipes write it.</param>
 /// <param name="Degrees">Such as 1 b3 4 5 b7: the number gives the letter, the sign the alteration from major.</param>
 /// <param name="Semitones">Ascending, from 0.</param>
-public sealed record ScaleFormula(string Name, ImmutableArray<string> Degrees, ImmutableArray<int> Semitones);
+public sealed record ScaleFormula(
+    string Name,
+    ImmutableArray<ScaleDegree> Degrees,
+    ImmutableArray<int> Semitones
+);
 
 /// <summary>The scales and arpeggios known by name. Formulas are common practice.</summary>
 public static class Scales
 {
-    private static readonly int[] MajorSemitones = [0, 2, 4, 5, 7, 9, 11];
-
     /// <summary>All formulas, in the order in which they are listed for people.</summary>
     public static ImmutableArray<ScaleFormula> All { get; } =
     [
@@ -49,16 +51,13 @@ public static class Scales
     /// <summary>The formula of that name; null when unknown.</summary>
     public static ScaleFormula? Find(string name) => ByName.GetValueOrDefault(name);
 
+    /// <summary>The formula with exactly these semitones; null when none has them.</summary>
+    public static ScaleFormula? Find(ImmutableArray<int> semitones) =>
+        All.FirstOrDefault(scale => scale.Semitones.SequenceEqual(semitones));
+
     private static ScaleFormula Formula(string name, string degrees)
     {
-        var signs = degrees.Split(' ').ToImmutableArray();
-        return new ScaleFormula(name, signs, [.. signs.Select(SemitonesOf)]);
-    }
-
-    private static int SemitonesOf(string degree)
-    {
-        var number = degree[^1] - '0';
-        var sign = degree[0] == '#' ? 1 : -1;
-        return MajorSemitones[number - 1] + (sign * (degree.Length - 1));
+        var parsed = ScaleDegree.ParseAll(degrees).ToImmutableArray();
+        return new ScaleFormula(name, parsed, [.. parsed.Select(degree => degree.Semitones)]);
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Passagework.Foundation;
 
 namespace Passagework.Theory;
 
@@ -54,6 +55,27 @@ public readonly record struct SpelledPitch(NoteName Name, int Octave)
         pitch = new SpelledPitch(name, octave);
         return true;
     }
+
+    /// <summary>The interval from <paramref name="low"/> to <paramref name="high"/>.</summary>
+    public static Interval operator -(SpelledPitch high, SpelledPitch low) =>
+        new(high.LettersAboveC0 - low.LettersAboveC0, high.Midi - low.Midi);
+
+    /// <summary>The pitch that lies the interval above.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Its name would need more than three signs.</exception>
+    public static SpelledPitch operator +(SpelledPitch pitch, Interval interval)
+    {
+        var letters = pitch.LettersAboveC0 + interval.Letters;
+        var octave = (letters - WholeNumbers.Modulo(letters, 7)) / 7;
+        var natural = new SpelledPitch(NoteName.Of(letters - (7 * octave), 0), octave);
+        var alteration = pitch.Midi + interval.Semitones - natural.Midi;
+        return natural with { Name = NoteName.Of(natural.Name.Letter, alteration) };
+    }
+
+    /// <summary>The pitch that lies the interval below.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Its name would need more than three signs.</exception>
+    public static SpelledPitch operator -(SpelledPitch pitch, Interval interval) => pitch + -interval;
+
+    private int LettersAboveC0 => (7 * Octave) + Name.Letter;
 
     /// <summary>Such as <c>A2</c> or <c>Eb4</c>.</summary>
     public override string ToString() => Name.ToString() + Octave.ToString(CultureInfo.InvariantCulture);

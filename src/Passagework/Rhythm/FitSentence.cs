@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Passagework.Foundation;
+
+namespace Passagework.Rhythm;
+
+/// <summary>Says in one sentence which parts of the beat accents visit and when the groups come home.</summary>
+internal static class FitSentence
+{
+    private static readonly ImmutableArray<string> Numbers =
+    [
+        "no",
+        "one",
+        "two",
+        "three",
+        "four",
+        "five",
+        "six",
+        "seven",
+        "eight",
+        "nine",
+        "ten",
+        "eleven",
+        "twelve",
+    ];
+
+    /// <summary>
+    /// Such as "accents visit every part of the beat; needs five bars to come home". Over the plain ways of dividing the
+    /// beat: in two, three and four, a dotted beat in two, three and six; the bars are those of the slowest of them.
+    /// </summary>
+    public static string Of(Pass accents, int groupLength, Meter meter)
+    {
+        ImmutableArray<int> divisions = meter.IsCompound ? [2, 3, 6] : [2, 3, 4];
+        var bars = divisions.Max(parts =>
+            groupLength / WholeNumbers.Gcd(groupLength, parts * meter.BeatsPerBar)
+        );
+        var unit = bars == 1 ? "bar" : "bars";
+        var home =
+            bars <= GroupFit.PhraseBars
+                ? $"home within {Number(bars)} {unit}"
+                : $"needs {Number(bars)} {unit} to come home";
+        return $"accents visit {Parts(accents, divisions, meter)}; {home}";
+    }
+
+    private static string Parts(Pass accents, ImmutableArray<int> divisions, Meter meter)
+    {
+        // 0 stands for every part, so that it is said first.
+        var said = divisions
+            .Select(parts => (Parts: parts, Visited: accents.PlacesVisited(parts)))
+            .GroupBy(pair => pair.Visited == pair.Parts ? 0 : pair.Visited, pair => Name(pair.Parts, meter))
+            .OrderBy(group => group.Key)
+            .ToImmutableArray();
+        var first = said[0].Key switch
+        {
+            0 => "every part of the beat",
+            1 => "one part of the beat",
+            var more => $"{Number(more)} parts of the beat",
+        };
+        return said.Length == 1
+            ? first
+            : $"{first} in {List(said[0])}"
+                + string.Concat(said.Skip(1).Select(group => $", {Number(group.Key)} in {List(group)}"));
+    }
+
+    private static string List(IEnumerable<string> names)
+    {
+        var all = names.ToImmutableArray();
+        return all.Length == 1 ? all[0] : $"{string.Join(", ", all[..^1])} and {all[^1]}";
+    }
+
+    // What a beat in that many parts is called.
+    private static string Name(int parts, Meter meter) =>
+        (parts, meter.IsCompound) switch
+        {
+            (2, true) => "duplets",
+            (3, true) => NoteValue(meter.WrittenUnit),
+            (6, true) => NoteValue(meter.WrittenUnit * 2),
+            (3, false) => "triplets",
+            _ => NoteValue(meter.WrittenUnit * parts),
+        };
+
+    private static string NoteValue(int fractionOfWhole) =>
+        fractionOfWhole switch
+        {
+            4 => "quarters",
+            8 => "eighths",
+            16 => "sixteenths",
+            32 => "thirty-seconds",
+            _ => "sixty-fourths",
+        };
+
+    private static string Number(long number) =>
+        number < Numbers.Length ? Numbers[(int)number] : number.ToString(CultureInfo.InvariantCulture);
+}
