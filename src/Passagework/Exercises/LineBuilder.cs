@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Passagework.Foundation;
 using Passagework.Instrument;
+using Passagework.Theory;
 using Path = Passagework.Instrument.Path;
 
 namespace Passagework.Exercises;
@@ -32,7 +33,7 @@ public static class LineBuilder
         };
     }
 
-    private static Outcome<Path> Lay(Layout layout, Theory.NoteSet notes, Fretboard instrument) =>
+    private static Outcome<Path> Lay(Layout layout, NoteSet notes, Fretboard instrument) =>
         LayoutPlanner.Lay(layout, notes, instrument).TryGet(out var path, out var fault)
             ? path
             : fault.At("$.layout");
@@ -68,7 +69,9 @@ public static class LineBuilder
     private static ImmutableArray<LineNote> Numbered(Recipe recipe, List<DraftNote> notes)
     {
         var keys = notes.ConvertAll(note => KeyOf(note, recipe.Instrument));
-        var names = LineSpelling.Spell(keys);
+        // What is written as if the capo were the nut sounds higher, and is spelled where it sounds.
+        var sounding = recipe.Notes?.Transposed(recipe.Instrument.Capo);
+        var names = Speller.Spell(sounding, keys, notes.ConvertAll(note => note.Group));
         return
         [
             .. notes.Select(

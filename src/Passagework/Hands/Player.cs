@@ -34,6 +34,15 @@ public sealed record Player
     /// <exception cref="ArgumentOutOfRangeException">Below 0 or above 4, or not a number.</exception>
     public static Player At(double level) => new(level, HandParameters.At(level));
 
+    /// <summary>The same hands at another level, with that level's default numbers.</summary>
+    public Player MovedTo(double level) =>
+        At(level) with
+        {
+            HandSize = HandSize,
+            Avoid = Avoid,
+            Clear = Clear,
+        };
+
     /// <summary>The name of the level where it is a whole one, else the number.</summary>
     public string LevelText =>
         Level == Math.Floor(Level)

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using Passagework.Exercises;
+using Passagework.Rhythm;
+
+namespace Passagework.Hands;
+
+/// <summary>What an exercise asks of each hand of one player, and how it sits against the beat.</summary>
+public sealed record Measurement
+{
+    /// <summary>For whom.</summary>
+    public required Player Player { get; init; }
+
+    /// <summary>What is played.</summary>
+    public required Realization Realization { get; init; }
+
+    /// <summary>What the move that leads to each note asks; the first note has none.</summary>
+    public required ImmutableArray<MoveDemand> Demands { get; init; }
+
+    /// <summary>The picking hand, counted.</summary>
+    public required PickingCounts Picking { get; init; }
+
+    /// <summary>The fretting hand, counted.</summary>
+    public required FrettingCounts Fretting { get; init; }
+
+    /// <summary>The fastest tempo, with its range.</summary>
+    public required Ceiling Ceiling { get; init; }
+
+    /// <summary>How evenly the hands are loaded, 0 to 1; null when neither is asked anything.</summary>
+    public required double? Balance { get; init; }
+
+    /// <summary>Effective fingers of the plain scale in the same layout, against which the fingers are judged.</summary>
+    public required double ScaleFingers { get; init; }
+
+    /// <summary>The least ceiling over that of the plain scale in the same layout; null for a written line.</summary>
+    public required double? RatioToScale { get; init; }
+
+    /// <summary>How the groups sit against the beat; null where no groups are given.</summary>
+    public required GroupFit? Fit { get; init; }
+
+    /// <summary>Balance of the hands times evenness over the fingers, 0 to 1; null with the balance.</summary>
+    public double? EvenLoad => Balance * Math.Min(1, Fretting.EffectiveFingers / ScaleFingers);
+
+    /// <summary>The ceiling in felt beats a minute, without the duration factor; null when no hand is asked anything.</summary>
+    public double? Bpm => 60 * Ceiling.Least / Realization.Line.Recipe.Rhythm.NotesPerBeat;
+}
+
+/// <summary>Demands of the move that leads to a note, in ms; null for a first note.</summary>
+/// <param name="FrettingMs">Least time of the fretting hand.</param>
+/// <param name="PickingMs">Least time of the picking hand; 0 for a slurred note.</param>
+/// <param name="TogetherMs">Least time for the hands to meet nine times in ten; 0 where no finger has to meet a stroke.</param>
+public readonly record struct MoveDemand(double? FrettingMs, double? PickingMs, double? TogetherMs);

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using Passagework.Exercises;
+using Passagework.Foundation;
+using Passagework.Instrument;
+using Passagework.Rhythm;
+
+namespace Passagework.Hands;
+
+/// <summary>Measures an exercise for a player.</summary>
+/// <example>
+/// <c>Measurer.Measure(recipe, Player.At(2))</c>
+/// </example>
+public static class Measurer
+{
+    /// <summary>
+    /// Line, fingering, strokes, demands, ceilings, balance and fit against the beat. Refused when the recipe can't be
+    /// laid out or no hand can play it.
+    /// </summary>
+    public static Outcome<Measurement> Measure(Recipe recipe, Player player) =>
+        LineBuilder.Build(recipe).Then(line => Measure(line, player));
+
+    /// <summary>The same for a line that is already built.</summary>
+    public static Outcome<Measurement> Measure(Line line, Player player) =>
+        Realizer
+            .Plan(line, player)
+            .Then<Measurement>(planned => Of(planned, ScaleReference.For(line.Recipe, player), player));
+
+    private static Measurement Of(PlannedLine planned, ScaleReference scale, Player player)
+    {
+        var basis = player.Parameters.Basis;
+        var demands = planned.Demands;
+        var fretting = demands.Fretting.Milliseconds(basis);
+        var picking = demands.Picking.Milliseconds(basis);
+        var ceiling = CeilingFinder.Of(demands, player.Parameters);
+        var recipe = planned.Line.Recipe;
+        return new Measurement
+        {
+            Player = player,
+            Realization = planned.Realization,
+            Demands = Moves(fretting, picking, demands.Together.Milliseconds(basis)),
+            Picking = PickingCounts.Of(planned, new Geometry(recipe.Instrument).PickingSpacingMm),
+            Fretting = FrettingCounts.Of(planned.Fingering),
+            Ceiling = ceiling,
+            Balance = Balance.Of(fretting, picking),
+            ScaleFingers = scale.EffectiveFingers,
+            RatioToScale = ceiling.Least / scale.LeastCeiling,
+            Fit = GroupFit.Of(LineGroups.Of(planned.Line), recipe.Rhythm.Meter, recipe.Rhythm.NotesPerBeat),
+        };
+    }
+
+    private static ImmutableArray<MoveDemand> Moves(double[] fretting, double[] picking, double[] together)
+    {
+        var moves = ImmutableArray.CreateBuilder<MoveDemand>(fretting.Length + 1);
+        moves.Add(default);
+        for (var k = 0; k < fretting.Length; k++)
+        {
+            moves.Add(new MoveDemand(fretting[k], picking[k], together[k]));
+        }
+
+        return moves.MoveToImmutable();
+    }
+}
