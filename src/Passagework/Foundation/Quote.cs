@@ -1,7 +1,7 @@
 namespace Passagework.Foundation;
 
 /// <summary>Shows somebody's text inside a message of one line.</summary>
-internal static class Quote
+public static class Quote
 {
     private const int Longest = 40;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
+using Passagework.Foundation;
 
 namespace Passagework.Exercises;
 

@@ -1,9 +1,8 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
-using Passagework.Foundation;
 
-namespace Passagework.Exercises;
+namespace Passagework.Foundation;
 
 /// <summary>Turns bytes into a JSON document, refusing what is too large, too deep or broken.</summary>
 internal static class JsonText
@@ -43,7 +42,7 @@ internal static class JsonText
         new(
             string.Create(
                 System.Globalization.CultureInfo.InvariantCulture,
-                $"the file has {length} bytes, too many for a recipe"
+                $"the file has {length} bytes, too many for a recipe or player"
             ),
             Right: "at most 1048576 bytes"
         );

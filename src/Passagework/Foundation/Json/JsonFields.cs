@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using Passagework.Foundation;
 
-namespace Passagework.Exercises;
+namespace Passagework.Foundation;
 
 /// <summary>The fields of one JSON object; names that do not belong are refused.</summary>
 internal sealed class JsonFields

@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
-using Passagework.Foundation;
 
-namespace Passagework.Exercises;
+namespace Passagework.Foundation;
 
 /// <summary>One value of a JSON file, with its path for messages.</summary>
 /// <remarks>A value of the wrong kind is noted as a fault and read as a default.</remarks>

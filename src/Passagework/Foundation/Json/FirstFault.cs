@@ -1,6 +1,4 @@
-using Passagework.Foundation;
-
-namespace Passagework.Exercises;
+namespace Passagework.Foundation;
 
 /// <summary>Keeps the first fault of a reading, so that the reading itself can go straight on.</summary>
 internal sealed class FirstFault

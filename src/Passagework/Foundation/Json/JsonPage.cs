@@ -3,10 +3,10 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
-namespace Passagework.Exercises;
+namespace Passagework.Foundation;
 
 /// <summary>Prints JSON for reading: what fits on a line stands on one, the rest is broken and indented.</summary>
-internal static class JsonPage
+public static class JsonPage
 {
     private const int Width = 110;
 
