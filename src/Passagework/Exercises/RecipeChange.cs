@@ -1,0 +1,190 @@
+using System.Globalization;
+using Passagework.Foundation;
+using Passagework.Instrument;
+using Passagework.Rhythm;
+using Passagework.Theory;
+
+namespace Passagework.Exercises;
+
+/// <summary>One part of an idea changed, from the words that people type; a fault says what would be right.</summary>
+public static class RecipeChange
+{
+    private const double FastestBpm = 1000;
+
+    /// <summary>Another root; written places move along.</summary>
+    public static Outcome<Recipe> Root(Recipe recipe, string text) =>
+        NoteName.TryParse(text, out var root)
+            ? KeyChange.ToRoot(recipe, root)
+            : Unread(text, "note", "a letter A to G, with # or b");
+
+    /// <summary>Another scale or arpeggio on the same root.</summary>
+    public static Outcome<Recipe> Scale(Recipe recipe, string text)
+    {
+        if (recipe.Notes is not { } notes)
+        {
+            return new Fault("this line names no scale to change", "$.notes");
+        }
+
+        return NoteSet.TryNamed(notes.Root, text, out var set)
+            ? recipe with
+            {
+                Notes = set,
+            }
+            : new Fault(
+                $"unknown scale {Quote.Short(text)}",
+                Right: NearestWord.Hint(text, [.. Scales.All.Select(scale => scale.Name)])
+            );
+    }
+
+    /// <summary>Another tuning; written places keep their pitch.</summary>
+    public static Outcome<Recipe> Tuning(Recipe recipe, string text) =>
+        Instrument.Tuning.Read(text).Then(tuning => KeyChange.ToTuning(recipe, tuning));
+
+    /// <summary>A capo.</summary>
+    public static Outcome<Recipe> Capo(Recipe recipe, string text) =>
+        Whole(text, 0, 12)
+            .Then<Recipe>(fret => recipe with { Instrument = recipe.Instrument with { Capo = fret } });
+
+    /// <summary>One scale length in mm, or one for each string, separated by commas.</summary>
+    public static Outcome<Recipe> ScaleLength(Recipe recipe, string text)
+    {
+        var lengths = new List<double>();
+        foreach (var part in text.Split(','))
+        {
+            if (!Number(part, 200, 1500).TryGet(out var length, out var fault))
+            {
+                return fault;
+            }
+
+            lengths.Add(length);
+        }
+
+        return lengths.Count == 1 || lengths.Count == recipe.Instrument.Tuning.StringCount
+            ? recipe with
+            {
+                Instrument = recipe.Instrument with { ScaleLengthsMm = [.. lengths] },
+            }
+            : new Fault(
+                $"{lengths.Count} scale lengths",
+                Right: $"one, or one for each of the {recipe.Instrument.Tuning.StringCount} strings"
+            );
+    }
+
+    /// <summary>Another box.</summary>
+    public static Outcome<Recipe> Box(Recipe recipe, string text) =>
+        Whole(text, 1, 12).Then(number => LayoutChoice.WithBox(recipe, number));
+
+    /// <summary>Near another fret.</summary>
+    public static Outcome<Recipe> Near(Recipe recipe, string text) =>
+        Whole(text, 0, 36).Then(fret => LayoutChoice.Near(recipe, fret));
+
+    /// <summary>Another step between cells.</summary>
+    public static Outcome<Recipe> Step(Recipe recipe, string text) =>
+        Whole(text, -7, 7)
+            .Then<Recipe>(step => recipe with { Movement = recipe.Movement with { Step = step } });
+
+    /// <summary>Another direction.</summary>
+    public static Outcome<Recipe> Direction(Recipe recipe, string text) =>
+        RecipeWords
+            .Directions.Read(text)
+            .Then<Recipe>(direction =>
+                recipe with
+                {
+                    Movement = recipe.Movement with { Direction = direction },
+                }
+            );
+
+    /// <summary>Another metre.</summary>
+    public static Outcome<Recipe> Meter(Recipe recipe, string text) =>
+        Rhythm.Meter.TryParse(text, out var meter)
+            ? recipe with
+            {
+                Rhythm = recipe.Rhythm with { Meter = meter },
+            }
+            : Unread(text, "metre", "2/4 to 12/8");
+
+    /// <summary>Other notes a felt beat.</summary>
+    public static Outcome<Recipe> NotesPerBeat(Recipe recipe, string text) =>
+        Whole(text, 1, 8)
+            .Then<Recipe>(notes => recipe with { Rhythm = recipe.Rhythm with { NotesPerBeat = notes } });
+
+    /// <summary>Another swing: the share of the first of each pair, as a decimal or a fraction.</summary>
+    public static Outcome<Recipe> Swing(Recipe recipe, string text) =>
+        Share(text) is { } share && Rhythm.Swing.TryOf(share, out var swing)
+            ? recipe with
+            {
+                Rhythm = recipe.Rhythm with { Swing = swing },
+            }
+            : Unread(text, "swing", "0.5 (straight) to 0.75, or a fraction such as 2/3");
+
+    /// <summary>Another technique.</summary>
+    public static Outcome<Recipe> Technique(Recipe recipe, string text) =>
+        RecipeWords
+            .Techniques.Read(text)
+            .Then<Recipe>(technique =>
+                recipe with
+                {
+                    Picking = recipe.Picking with { Technique = technique },
+                }
+            );
+
+    /// <summary>Another first stroke.</summary>
+    public static Outcome<Recipe> First(Recipe recipe, string text) =>
+        RecipeWords
+            .FirstStrokes.Read(text)
+            .Then<Recipe>(first => recipe with { Picking = recipe.Picking with { First = first } });
+
+    /// <summary>A tempo in felt beats a minute.</summary>
+    public static Outcome<Recipe> Tempo(Recipe recipe, string text) =>
+        Number(text, 1, FastestBpm)
+            .Then<Recipe>(bpm => recipe with { Rhythm = recipe.Rhythm with { TempoBpm = bpm } });
+
+    /// <summary>One more finger that is not to be used.</summary>
+    public static Outcome<Recipe> Avoid(Recipe recipe, string text) =>
+        Whole(text, 1, 4)
+            .Then<Recipe>(finger =>
+                recipe.Fretting.Avoid.Contains(finger)
+                    ? recipe
+                    : recipe with
+                    {
+                        Fretting = recipe.Fretting with { Avoid = recipe.Fretting.Avoid.Add(finger) },
+                    }
+            );
+
+    private static Outcome<int> Whole(string text, int least, int most) =>
+        int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
+        && number >= least
+        && number <= most
+            ? number
+            : Unread(text, "number", $"a whole number from {least} to {most}");
+
+    private static Outcome<double> Number(string text, double least, double most) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+        && number >= least
+        && number <= most
+            ? number
+            : Unread(
+                text,
+                "number",
+                System.FormattableString.Invariant($"a number from {least} to {most}, decimals after a point")
+            );
+
+    private static Fraction? Share(string text)
+    {
+        if (Fraction.TryParse(text, out var fraction))
+        {
+            return fraction;
+        }
+
+        var decimals = text.StartsWith("0.", StringComparison.Ordinal) ? text[2..] : "";
+        return decimals.Length is >= 1 and <= 9 && decimals.All(char.IsAsciiDigit)
+            ? Fraction.Of(
+                long.Parse(decimals, CultureInfo.InvariantCulture),
+                (long)Math.Pow(10, decimals.Length)
+            )
+            : null;
+    }
+
+    private static Fault Unread(string text, string kind, string right) =>
+        new($"{Quote.Short(text)} is no {kind} that fits", Right: right);
+}
