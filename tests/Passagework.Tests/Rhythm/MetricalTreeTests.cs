@@ -37,6 +37,8 @@ public sealed class MetricalTreeTests
     public void Of_refuses_divisions_that_do_not_divide_or_never_end()
     {
         Assert.Throws<ArgumentException>(() => MetricalTree.Of(2, 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MetricalTree.Of(default(Meter), 65));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MetricalTree.Of(default(Meter), 0));
         Assert.Throws<ArgumentException>(() => MetricalTree.Of(1000, 11));
         Assert.Throws<ArgumentException>(() => MetricalTree.Of(int.MaxValue, int.MaxValue));
     }
