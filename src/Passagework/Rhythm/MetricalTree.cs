@@ -9,6 +9,8 @@ namespace Passagework.Rhythm;
 /// </remarks>
 public sealed record MetricalTree
 {
+    private const int MostPerBeat = 64;
+
     private MetricalTree(ImmutableArray<int> divisions)
     {
         Divisions = divisions;
@@ -39,9 +41,11 @@ public sealed record MetricalTree
     /// The bar of a metre with that many notes a felt beat: the beats halve first where they can, a beat of six notes is
     /// three pairs unless <paramref name="sixAsTriplets"/> makes it two threes.
     /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than 1 or more than 64 notes a beat.</exception>
     public static MetricalTree Of(Meter meter, int notesPerBeat, bool sixAsTriplets = false)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(notesPerBeat, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(notesPerBeat, MostPerBeat);
         var beat = Primes(notesPerBeat);
         return new MetricalTree([.. Primes(meter.BeatsPerBar), .. sixAsTriplets ? beat : beat.Reverse()]);
     }

@@ -28,19 +28,17 @@ internal sealed record Pass(int Length, ImmutableArray<int> Marks)
     }
 
     /// <summary>
-    /// Accents of the groups: those of one group where all are alike, else of all of them; null where there are none or an
-    /// accent or a length is no whole number of pulses.
+    /// Accents of all groups, one after another; null where there are none or an accent or a length is no whole number of
+    /// pulses.
     /// </summary>
     public static Pass? OfAccents(IReadOnlyList<GroupShape> groups)
     {
-        IReadOnlyList<GroupShape> unlike =
-            groups.Count > 0 && groups.All(group => group.Equals(groups[0])) ? [groups[0]] : groups;
-        if (WholeLengths(unlike) is not { } lengths || !unlike.All(AccentsArePulses))
+        if (WholeLengths(groups) is not { } lengths || !groups.All(AccentsArePulses))
         {
             return null;
         }
 
-        var marks = unlike
+        var marks = groups
             .Zip(Starts(lengths))
             .SelectMany(pair =>
                 pair.First.Accents.DefaultIfEmpty().Select(accent => pair.Second + (int)accent.Numerator)
