@@ -20,7 +20,7 @@ check_sdk() {
   local wanted="Passagework needs the .NET SDK 10, from 10.0.100 up: https://dotnet.microsoft.com/download"
   command -v dotnet > /dev/null || give_up "The command 'dotnet' is missing. $wanted"
   local version
-  version="$(dotnet --version 2> /dev/null)" || give_up "No fitting SDK found. $wanted"
+  version="$(dotnet --version)" || give_up "No fitting SDK found. $wanted"
   [[ "$version" == 10.* ]] || give_up "Found SDK $version. $wanted"
   echo "SDK $version"
 }

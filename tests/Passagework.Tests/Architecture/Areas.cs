@@ -13,6 +13,7 @@ internal static class Areas
         ("Rhythm", ["Foundation"]),
         ("Instrument", ["Theory", "Foundation"]),
         ("Exercises", ["Instrument", "Theory", "Rhythm", "Foundation"]),
+        ("Notation", ["Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
     ];
 
     /// <summary>Packages beyond the base library, each with the one area that may use it.</summary>

@@ -1,0 +1,179 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Passagework.Exercises;
+using Passagework.Foundation;
+using Passagework.Instrument;
+using Passagework.Rhythm;
+using Lock = Passagework.Exercises.Lock;
+
+namespace Passagework.Notation;
+
+/// <summary>Makes the recipe of a piece that was read.</summary>
+internal sealed class TabAssembly
+{
+    private const int UsualFrets = 22;
+    private const int MostFrets = 36;
+    private const int UsualNotesPerBeat = 4;
+    private readonly TabPiece _piece;
+    private readonly TabFindings _findings;
+    private readonly ImmutableArray<WrittenEntry>.Builder _entries =
+        ImmutableArray.CreateBuilder<WrittenEntry>();
+    private readonly ImmutableArray<Lock>.Builder _locks = ImmutableArray.CreateBuilder<Lock>();
+    private int _notes;
+
+    private TabAssembly(TabPiece piece, TabFindings findings)
+    {
+        _piece = piece;
+        _findings = findings;
+    }
+
+    public static Outcome<TabImport> Build(TabPiece piece, TabFindings findings)
+    {
+        var assembly = new TabAssembly(piece, findings);
+        return assembly.InstrumentOf().Then(assembly.ImportOn);
+    }
+
+    private Outcome<TabImport> ImportOn(Fretboard instrument)
+    {
+        foreach (var note in _piece.Bars.SelectMany(bar => bar.Events))
+        {
+            Add(note);
+        }
+
+        if (_notes == 0)
+        {
+            return new Fault("no notes in the tab", _piece.Bars[0].Spot.ToString(), "frets on the strings");
+        }
+
+        var header = _piece.Header;
+        var recipe = new Recipe
+        {
+            Title = header.Title,
+            Notes = header.Notes,
+            Instrument = instrument,
+            Rhythm = RhythmOf(),
+            Picking = PickingOf(),
+            Fretting = new FrettingPlan { Locks = _locks.ToImmutable() },
+            Written = new WrittenLine(_entries.ToImmutable()),
+        };
+        return new TabImport(recipe, _findings.Warnings(), [.. _findings.Kept]);
+    }
+
+    private void Add(TabReadEvent note)
+    {
+        var length = note.Length!.Value; // lengths are settled before
+        foreach (var mark in note.Marks)
+        {
+            _findings.Keep(mark with { Note = note.Place is null ? null : _notes });
+        }
+
+        if (note.Place is null)
+        {
+            AddRest(length);
+            return;
+        }
+
+        _entries.Add(
+            new WrittenEntry
+            {
+                Place = note.Place,
+                Duration = length,
+                Group = note.Group,
+                Accent = note.Accent,
+                Slur = note.Slur,
+            }
+        );
+        if (note.Finger is not null || note.Stroke is not null)
+        {
+            _locks.Add(new Lock(_notes, Finger: note.Finger, Stroke: note.Stroke));
+        }
+
+        _notes++;
+    }
+
+    // Rests next to each other are one.
+    private void AddRest(Fraction length)
+    {
+        if (_entries.Count > 0 && _entries[^1].IsRest)
+        {
+            _entries[^1] = _entries[^1] with { Duration = _entries[^1].Duration + length };
+        }
+        else
+        {
+            _entries.Add(new WrittenEntry { Duration = length });
+        }
+    }
+
+    private Outcome<Fretboard> InstrumentOf()
+    {
+        var header = _piece.Header;
+        var highest = _piece.Bars.SelectMany(bar => bar.Events).MaxBy(note => note.Place?.Fret ?? -1);
+        var needed = (highest?.Place?.Fret ?? 0) + header.Capo;
+        var frets = header.Frets ?? Math.Max(needed, UsualFrets);
+        if (needed > frets || frets > MostFrets)
+        {
+            var fret = (needed - header.Capo).ToString(CultureInfo.InvariantCulture);
+            var least = (needed <= MostFrets ? frets : MostFrets) - header.Capo;
+            return new Fault(
+                $"fret {fret} is beyond the neck",
+                highest?.Spot.ToString() ?? "",
+                string.Create(CultureInfo.InvariantCulture, $"0 to {least}")
+            );
+        }
+
+        return new Fretboard
+        {
+            Tuning = _piece.Order.Tuning,
+            Capo = header.Capo,
+            Frets = frets,
+        };
+    }
+
+    private RhythmPlan RhythmOf()
+    {
+        var header = _piece.Header;
+        return new RhythmPlan
+        {
+            Meter = _piece.Meter,
+            NotesPerBeat = header.NotesPerBeat ?? GuessNotesPerBeat(_piece.Meter),
+            StartOffset = _piece.Start,
+            TempoBpm = header.TempoBpm,
+            Swing = header.Swing,
+        };
+    }
+
+    // The most common length, when a beat is 1 to 8 of them.
+    private int GuessNotesPerBeat(Meter meter)
+    {
+        var common = _entries
+            .Where(entry => !entry.IsRest)
+            .GroupBy(entry => entry.Duration)
+            .OrderByDescending(group => group.Count())
+            .ThenBy(group => group.Key)
+            .First()
+            .Key;
+        var count = meter.Beat / common;
+        return count.IsWhole && count <= Fraction.Of(8) && count >= Fraction.One
+            ? (int)count.Floor()
+            : UsualNotesPerBeat;
+    }
+
+    // The plectrum unless only fingers are written; both together are hybrid.
+    private PickingPlan PickingOf()
+    {
+        var strokes = _locks.Select(entry => entry.Stroke).OfType<Stroke>().ToList();
+        var plucked = strokes.Exists(stroke => stroke is not (Stroke.Down or Stroke.Up));
+        var picked = strokes.Exists(stroke => stroke is Stroke.Down or Stroke.Up);
+        var technique = (plucked, picked) switch
+        {
+            (true, true) => Technique.Hybrid,
+            (true, false) => Technique.Fingers,
+            _ => Technique.Alternate,
+        };
+        return new PickingPlan
+        {
+            Technique = technique,
+            First = strokes.Count > 0 && strokes[0] == Stroke.Up ? FirstStroke.Up : FirstStroke.Down,
+        };
+    }
+}
