@@ -1,0 +1,18 @@
+using Passagework.Foundation;
+
+namespace Passagework.Cli.Commands;
+
+/// <summary>The end of every command: print or write the answer, or say why there is none.</summary>
+internal static class Finishing
+{
+    public static int Finish(this Outcome<string> answer, Terminal terminal, string? file)
+    {
+        if (!answer.TryGet(out var text, out var fault))
+        {
+            return App.Refuse(terminal, fault);
+        }
+
+        OutputTarget.Write(text, file, terminal);
+        return App.Done;
+    }
+}

@@ -1,0 +1,122 @@
+using System.CommandLine;
+using System.Text;
+using System.Text.Json.Nodes;
+using Passagework.Cli.Output;
+using Passagework.Exercises;
+using Passagework.Foundation;
+using Passagework.Hands;
+
+namespace Passagework.Cli.Commands;
+
+/// <summary><c>shelf</c>: lists the starting library, with what each exercise comes to for a level.</summary>
+internal static class ShelfCommand
+{
+    public static Command Create(Terminal terminal)
+    {
+        var family = Arguments.Text("--family", "Only this family.", "FAMILY");
+        var level = new Option<string>("--level")
+        {
+            Description = "For a player of this level.",
+            HelpName = "LEVEL",
+            DefaultValueFactory = _ => "intermediate",
+        };
+        var json = Arguments.Json();
+        var output = Arguments.OutputFile();
+        var command = new Command("shelf", "Lists the starting library.") { family, level, json, output };
+        command.SetAction(parsed =>
+            PlayerJson
+                .ReadLevel(parsed.GetValue(level) ?? "")
+                .Then(player =>
+                    Chosen(parsed.GetValue(family))
+                        .Then<string>(chosen =>
+                            parsed.GetValue(json) ? ForMachines(chosen, player) : ForPeople(chosen, player)
+                        )
+                )
+                .Finish(terminal, parsed.GetValue(output))
+        );
+        return command;
+    }
+
+    private static Outcome<IReadOnlyList<LibraryExercise>> Chosen(string? family)
+    {
+        if (family is null)
+        {
+            return new Outcome<IReadOnlyList<LibraryExercise>>.Done(Library.All);
+        }
+
+        return Library.OfFamily(family) is { IsEmpty: false } forms
+            ? new Outcome<IReadOnlyList<LibraryExercise>>.Done(forms)
+            : new Fault(
+                $"unknown family {Quote.Short(family)}",
+                "--family",
+                NearestWord.Hint(family, Library.Families)
+            );
+    }
+
+    private static string ForPeople(IReadOnlyList<LibraryExercise> chosen, Player player)
+    {
+        var text = new StringBuilder();
+        text.AppendLine($"The shelf, top tempo for the level {player.LevelText}").AppendLine();
+        string? family = null;
+        foreach (var exercise in chosen)
+        {
+            if (exercise.Family != family)
+            {
+                family = exercise.Family;
+                text.AppendLine($"{exercise.Recipe.Title}: {exercise.Recipe.Purpose}");
+            }
+
+            text.AppendLine(Row(exercise, player));
+        }
+
+        return text.ToString();
+    }
+
+    private static string Row(LibraryExercise exercise, Player player)
+    {
+        var name = exercise.Id.PadRight(30);
+        if (!Measurer.Measure(exercise.Recipe, player).TryGet(out var measured, out var fault))
+        {
+            return $"  {name}  {fault.What}";
+        }
+
+        var notesPerBeat = exercise.Recipe.Rhythm.NotesPerBeat;
+        var tempo = Words.Bpm(measured.Ceiling, notesPerBeat);
+        return Words
+            .Text(
+                $"  {name}  {measured.Realization.Notes.Length, 3} notes, {notesPerBeat} a beat  {tempo, 8} bpm  {measured.Fit?.Sentence ?? ""}"
+            )
+            .TrimEnd();
+    }
+
+    private static string ForMachines(IReadOnlyList<LibraryExercise> chosen, Player player) =>
+        JsonPage.Print(
+            new JsonObject
+            {
+                ["level"] = player.LevelText,
+                ["shelf"] = new JsonArray([.. chosen.Select(JsonNode (exercise) => Entry(exercise, player))]),
+            }
+        );
+
+    private static JsonObject Entry(LibraryExercise exercise, Player player)
+    {
+        var entry = new JsonObject
+        {
+            ["id"] = exercise.Id,
+            ["family"] = exercise.Family,
+            ["form"] = exercise.Form,
+            ["title"] = exercise.Recipe.Title,
+            ["purpose"] = exercise.Recipe.Purpose,
+        };
+        if (Measurer.Measure(exercise.Recipe, player).TryGet(out var measured, out _))
+        {
+            entry["notes"] = measured.Realization.Notes.Length;
+            entry["notesPerBeat"] = exercise.Recipe.Rhythm.NotesPerBeat;
+            entry["low"] = Rounded.Figure(measured.Ceiling.Range?.Low);
+            entry["high"] = Rounded.Figure(measured.Ceiling.Range?.High);
+            entry["sentence"] = measured.Fit?.Sentence;
+        }
+
+        return entry;
+    }
+}
