@@ -7,6 +7,9 @@ namespace Passagework.Cli.Output;
 /// <summary>Two measurements side by side for people.</summary>
 internal static class ComparisonText
 {
+    /// <summary>From this share of the draws on a difference counts as clear (chosen by us).</summary>
+    private const double SureShare = 0.9;
+
     public static string Of(
         (string Name, Measurement Measured) one,
         (string Name, Measurement Measured) other,
@@ -75,7 +78,6 @@ internal static class ComparisonText
     private static string Range(Ceiling ceiling) =>
         ceiling.Range is { } range ? Text($"{range.Low:0.0}–{range.High:0.0}") : "-";
 
-    // The draws are shared, but without the draw-by-draw difference only ranges that do not meet are called clear.
     private static string Verdict(
         (string Name, Measurement Measured) one,
         (string Name, Measurement Measured) other
@@ -86,11 +88,10 @@ internal static class ComparisonText
             return "Top tempo: nothing to compare.";
         }
 
-        if (left.Low <= right.High && right.Low <= left.High)
-        {
-            return "Top tempo: no clear difference; the counts above are certain.";
-        }
-
-        return $"Top tempo: {(left.Low > right.High ? one.Name : other.Name)} is clearly the faster.";
+        var share = left.ShareFasterThan(right);
+        var (faster, sure) = share >= 0.5 ? (one.Name, share) : (other.Name, 1 - share);
+        return sure >= SureShare
+            ? Text($"Top tempo: {faster} is the faster in {100 * sure:0} of 100 cases.")
+            : Text($"Top tempo: no clear difference ({faster} is ahead in {100 * sure:0} of 100 cases).");
     }
 }

@@ -127,7 +127,7 @@ internal static class MeasurementText
         text.AppendLine().AppendLine("Slowest moves");
         foreach (var (key, ms, count) in moves)
         {
-            text.AppendLine(Text($"  {ms, 4:0} ms  {key.From} to {key.To}, {key.Hand} hand, {count} times"));
+            text.AppendLine(Text($"  {ms, 4:0} ms  {key.From} to {key.To}, {key.Hand} hand, {Times(count)}"));
         }
     }
 
@@ -218,6 +218,14 @@ internal static class MeasurementText
         );
         text.AppendLine($"  in {string.Join(", ", fit.Feels.Select(FeelText.Of))}");
     }
+
+    private static string Times(int count) =>
+        count switch
+        {
+            1 => "once",
+            2 => "twice",
+            _ => Text($"{count} times"),
+        };
 
     private static string Counted(long number, string thing) =>
         Text($"{number} {thing}{(number == 1 ? "" : "s")}");

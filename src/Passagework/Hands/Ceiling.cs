@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Passagework.Hands;
 
 /// <summary>Which hand, or their meeting, sets the pace.</summary>
@@ -48,14 +50,23 @@ public sealed record Ceiling(double? Fretting, double? Picking, double? Together
 /// <param name="FrettingShare">Share of the draws in which the fretting hand limits.</param>
 /// <param name="PickingShare">Share in which the picking hand limits.</param>
 /// <param name="TogetherShare">Share in which the hands' meeting limits.</param>
+/// <param name="Draws">The least ceiling of each draw; the same place stands for the same hands in every exercise.</param>
 public sealed record CeilingRange(
     double Low,
     double High,
     double FrettingShare,
     double PickingShare,
-    double TogetherShare
+    double TogetherShare,
+    ImmutableArray<double> Draws
 )
 {
+    /// <summary>
+    /// Share of the draws in which this exercise can be played faster than another by the same player: 0.5 where they
+    /// are alike. What the two share cancels out, so it says more than two ranges that overlap.
+    /// </summary>
+    public double ShareFasterThan(CeilingRange other) =>
+        Draws.Zip(other.Draws, (a, b) => (Math.Sign(a.CompareTo(b)) + 1) / 2.0).Average();
+
     /// <summary>The share of one limit.</summary>
     public double ShareOf(Limit limit) =>
         limit switch

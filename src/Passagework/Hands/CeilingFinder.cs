@@ -48,14 +48,15 @@ internal static class CeilingFinder
             wins[(int)LimitOf(most, fretted, picking[d])]++;
         }
 
-        Array.Sort(least);
+        var sorted = least.Order().ToArray();
         double count = least.Length;
         return new CeilingRange(
-            least[LowRank - 1],
-            least[HighRank - 1],
+            sorted[LowRank - 1],
+            sorted[HighRank - 1],
             wins[0] / count,
             wins[1] / count,
-            wins[2] / count
+            wins[2] / count,
+            [.. least]
         );
     }
 
