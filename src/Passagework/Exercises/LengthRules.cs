@@ -27,7 +27,11 @@ internal static class LengthRules
         var tooLong = rhythm.Pattern.Length > Longest;
         return (
                 tooLong
-                    ? new Fault($"has {rhythm.Pattern.Length} entries", "$.rhythm.pattern", "at most 64")
+                    ? new Fault(
+                        Instrument.Bounds.Entries(rhythm.Pattern.Length),
+                        "$.rhythm.pattern",
+                        "at most 64"
+                    )
                     : null
             )
             ?? Instrument.Bounds.Each(

@@ -15,11 +15,10 @@ internal static class Bounds
     public static Fault? Count(int count, int least, int most, string where) =>
         count >= least && count <= most
             ? null
-            : new Fault(
-                count == 1 ? "has 1 entry" : $"has {count} entries",
-                where,
-                least == most ? $"{least}" : $"{least} to {most}"
-            );
+            : new Fault(Entries(count), where, least == most ? $"{least}" : $"{least} to {most}");
+
+    /// <summary>How long a list is, in words.</summary>
+    public static string Entries(int count) => count == 1 ? "has 1 entry" : $"has {count} entries";
 
     /// <summary>The first fault among the entries of a list.</summary>
     public static Fault? Each<T>(IEnumerable<T> entries, Func<T, int, Fault?> check) =>

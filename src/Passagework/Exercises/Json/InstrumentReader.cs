@@ -38,7 +38,7 @@ internal static class InstrumentReader
             return (both[0], both[1]);
         }
 
-        cursor.Refuse($"has {both.Length} entries", "[at the nut, at the bridge] such as [7.0, 10.5]");
+        cursor.Refuse(Bounds.Entries(both.Length), "[at the nut, at the bridge] such as [7.0, 10.5]");
         return (null, null);
     }
 }

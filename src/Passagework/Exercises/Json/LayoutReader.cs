@@ -79,7 +79,7 @@ internal static class LayoutReader
             return new Layout.Joined(boxes[0], boxes[1], Near(fields));
         }
 
-        fields.Optional("boxes")?.Refuse($"has {boxes.Length} entries", "two neighbours such as [1, 2]");
+        fields.Optional("boxes")?.Refuse(Bounds.Entries(boxes.Length), "two neighbours such as [1, 2]");
         return new Layout.Joined(1, 2, UsualNear);
     }
 
