@@ -4,6 +4,7 @@ using Passagework.Foundation;
 using Passagework.Instrument;
 using Passagework.Notation;
 using Passagework.Rhythm;
+using Passagework.Tests.Architecture;
 
 namespace Passagework.Tests.Notation;
 
@@ -58,6 +59,11 @@ public sealed class TextTabWriteTests
 
             """,
             text
+        );
+        Assert.Contains(
+            text,
+            File.ReadAllText(Path.Combine(Repository.Root, "docs", "text-tab.md")),
+            StringComparison.Ordinal
         );
     }
 
