@@ -62,6 +62,11 @@ internal sealed record TabGrid(
     private Outcome<ImmutableArray<TabBarLine>> FindBarLines(TabFindings findings)
     {
         var runs = Bodies.Select(BarRuns).ToImmutableArray();
+        if (Misplaced(runs) is { } misplaced)
+        {
+            return misplaced;
+        }
+
         var byFirst = runs.SelectMany((list, line) => list.Select(run => (run.First, run.Last, Line: line)))
             .GroupBy(run => run.First)
             .OrderBy(group => group.Key);
@@ -82,7 +87,7 @@ internal sealed record TabGrid(
             bars.Add(new TabBarLine(group.Key, last, HasDots(group.Key - 1), HasDots(last + 1)));
         }
 
-        return Misplaced(runs) ?? (Outcome<ImmutableArray<TabBarLine>>)bars.ToImmutable();
+        return bars.ToImmutable();
     }
 
     // A bar line that only some strings have is one, unless another string has a note there.

@@ -114,12 +114,13 @@ internal sealed class TabLineScanner
             length++;
         }
 
+        const int Shown = 6;
         var read = new List<string>();
         while (_at < from + length)
         {
             var digits = FretDigits(_at, from + length);
             AddNote(_at, digits, inBrackets: false);
-            if (length > digits)
+            if (length > digits && read.Count < Shown)
             {
                 read.Add(_body.Substring(_at, digits));
             }
@@ -129,12 +130,8 @@ internal sealed class TabLineScanner
 
         if (read.Count > 0)
         {
-            const int Shown = 12;
-            var written = _body.Substring(from, Math.Min(length, Shown));
-            _findings.Warn(
-                $"ambiguous: {written} is read as {string.Join(", ", read.Take(Shown))}",
-                SpotAt(from)
-            );
+            var written = _body.Substring(from, Math.Min(length, Shown * 2));
+            _findings.Warn($"ambiguous: {written} is read as {string.Join(", ", read)}", SpotAt(from));
         }
     }
 

@@ -29,11 +29,9 @@ internal sealed record TabPage(TabHeader Header, ImmutableArray<TabSystemText> S
                 .Then<TabPage>(blocks => new TabPage(header, WithRows(lines, blocks, header, findings)));
     }
 
-    /// <summary>Whether a line of text is neither header nor string nor labelled row.</summary>
+    /// <summary>Whether a line of text is neither header nor string.</summary>
     public static bool IsPlainText(string line) =>
-        !TabHeader.IsHeaderLine(line)
-        && TabStringLine.Of(new TabLine(1, line)) is null
-        && TabRowText.LabelOf(line) is null;
+        !TabHeader.IsHeaderLine(line) && TabStringLine.Of(new TabLine(1, line)) is null;
 
     // Rows are the lines next to a system without an empty line between. Between two systems that have none, all
     // belong to the lower one but fingers, which stand below.

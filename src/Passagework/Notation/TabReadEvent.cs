@@ -26,7 +26,10 @@ internal sealed class TabReadEvent
     /// <summary>Whether the fret stands in round brackets: held on, or nearly silent.</summary>
     public bool InBrackets { get; init; }
 
-    public List<TabMark> Marks { get; } = [];
+    // Made when the first mark comes: most events have none.
+    private List<TabMark>? _marks;
+
+    public IReadOnlyList<TabMark> Marks => _marks ?? [];
 
     public Slur Slur { get; set; }
 
@@ -44,7 +47,7 @@ internal sealed class TabReadEvent
     public int? Group { get; set; }
 
     public void Mark(TabMarkKind kind, string text, TabSpot spot) =>
-        Marks.Add(new TabMark(kind, text, spot.Line, spot.Column));
+        (_marks ??= []).Add(new TabMark(kind, text, spot.Line, spot.Column));
 }
 
 /// <summary>The events between two bar lines while they are being read.</summary>
@@ -72,6 +75,9 @@ internal sealed class TabReadBar
 /// <param name="Bars">The bars, in order.</param>
 internal sealed record TabPiece(TabHeader Header, TabOrder Order, List<TabReadBar> Bars)
 {
+    /// <summary>Most notes and rests, repeats written out.</summary>
+    public const int MostEvents = 200_000;
+
     /// <summary>The metre written, else the one that the bars show, else 4/4.</summary>
     public Meter Meter { get; init; }
 

@@ -11,6 +11,7 @@ internal static class TabSystems
         var piece = new TabPiece(page.Header, order, []);
         var chords = new TabChords(findings);
         var rows = new TabRowReader(page, options, findings);
+        var count = 0;
         foreach (var system in page.Systems)
         {
             if (!TabGrid.Of(system.Strings, findings).TryGet(out var grid, out var fault))
@@ -18,24 +19,38 @@ internal static class TabSystems
                 return fault;
             }
 
-            var strings = grid.Strings.SelectMany(
-                (line, at) =>
-                    TabLineScanner.Scan(
-                        line,
-                        grid.Bodies[at],
-                        order.StringAt(at),
-                        page.Header.Frets,
-                        findings
-                    )
-            );
+            var strings = Scan(grid, order, page.Header.Frets, findings);
+            count += strings.Count;
+            if (count > TabPiece.MostEvents)
+            {
+                return new Fault(
+                    "too many notes",
+                    grid.SpotAt(0, 0).ToString(),
+                    $"at most {TabPiece.MostEvents}"
+                );
+            }
+
             var events = chords.Merge(strings);
             var times = rows.Apply(system, system.Strings[0].Start, events) ?? grid.Times;
             events.Sort((a, b) => a.Column.CompareTo(b.Column));
             AddBars(piece.Bars, grid, events, times);
         }
 
-        return piece;
+        return piece.Bars.Count > 0
+            ? piece
+            : new Fault(
+                "no notes in the tab",
+                page.Systems[0].Strings[0].Line.At(0).ToString(),
+                "frets on the strings"
+            );
     }
+
+    private static List<TabReadEvent> Scan(TabGrid grid, TabOrder order, int? frets, TabFindings findings) =>
+        [
+            .. grid.Strings.SelectMany(
+                (line, at) => TabLineScanner.Scan(line, grid.Bodies[at], order.StringAt(at), frets, findings)
+            ),
+        ];
 
     private static void AddBars(List<TabReadBar> bars, TabGrid grid, List<TabReadEvent> events, int times)
     {

@@ -7,7 +7,6 @@ namespace Passagework.Notation;
 /// <summary>Settles when everything sounds: lengths, ties, rests of empty bars, repeats.</summary>
 internal sealed class TabTimes
 {
-    private const int MostEvents = 200_000;
     private const long FinestGrid = 1L << 40;
     private readonly TabPiece _piece;
     private readonly TabReading _options;
@@ -181,12 +180,12 @@ internal sealed class TabTimes
             {
                 var repeated = all.GetRange(section, all.Count - section);
                 events += repeated.Sum(part => (long)part.Events.Count) * (bar.Times - 1);
-                if (events > MostEvents)
+                if (events > TabPiece.MostEvents)
                 {
                     return new Fault(
                         "repeats make too many notes",
                         bar.Spot.ToString(),
-                        $"at most {MostEvents}"
+                        $"at most {TabPiece.MostEvents}"
                     );
                 }
 

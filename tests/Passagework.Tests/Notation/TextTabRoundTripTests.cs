@@ -110,7 +110,7 @@ public sealed class TextTabRoundTripTests
 
                     AssertSame(played, read, text);
                 },
-                iter: 4000
+                iter: 2000
             );
 
     [Theory]

@@ -1,0 +1,46 @@
+using System.Reflection;
+using Passagework.Foundation;
+using Passagework.Notation;
+
+namespace Passagework.Bench.Fuzz;
+
+/// <summary>A reader under test with the good inputs that are spoiled for it.</summary>
+/// <param name="Name">As on the command line; its seeds lie in the folder of that name.</param>
+/// <param name="Accepts">Whether the reader took an input; anything thrown is a crash.</param>
+internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
+{
+    public static IReadOnlyList<FuzzTarget> All { get; } = [new("tab", AcceptsTab)];
+
+    public IReadOnlyList<string> Seeds()
+    {
+        var assembly = Assembly.GetExecutingAssembly();
+        return
+        [
+            .. assembly
+                .GetManifestResourceNames()
+                .Where(name => name.StartsWith($"seeds/{Name}/", StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal)
+                .Select(name => ReadResource(assembly, name)),
+        ];
+    }
+
+    private static bool AcceptsTab(string text)
+    {
+        if (!TextTab.Read(text).TryGet(out var import, out _))
+        {
+            return false;
+        }
+
+        var entries = import.Recipe.Written?.Entries ?? [];
+        return entries.Length > 0 && entries.All(entry => entry.Duration > Fraction.Zero)
+            ? true
+            : throw new InvalidOperationException("An accepted tab has no notes, or one without length.");
+    }
+
+    private static string ReadResource(Assembly assembly, string name)
+    {
+        using var stream = assembly.GetManifestResourceStream(name) ?? throw new FileNotFoundException(name);
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+}

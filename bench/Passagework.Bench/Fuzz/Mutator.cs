@@ -1,0 +1,149 @@
+using System.Text;
+
+namespace Passagework.Bench.Fuzz;
+
+/// <summary>Spoils good inputs in many small ways; the same seed gives the same series.</summary>
+internal sealed class Mutator
+{
+    private const int MostChanges = 6;
+    private const int LongestInput = 1 << 16;
+    private static readonly byte[][] Tokens =
+    [
+        .. new[]
+        {
+            "0",
+            "-1",
+            "99",
+            "999999999999999999999",
+            "1/0",
+            "(1/9223372036854775807)",
+            "|",
+            "||:",
+            ":|",
+            "x99",
+            "(",
+            ")",
+            "[",
+            "]",
+            "{",
+            "}",
+            "\"",
+            "\\",
+            "/",
+            "\n",
+            "\r\n",
+            "\t",
+            "\0",
+            "12",
+            "-----",
+            "e|",
+            "null",
+            "h",
+            "7b9r7",
+            "♯",
+            "🎸",
+            "Tuning: ",
+            "Meter: 4/4\n",
+            "Rhythm  ",
+        }.Select(Encoding.UTF8.GetBytes),
+    ];
+
+    private readonly Random _random;
+    private readonly byte[][] _seeds;
+
+    public Mutator(IEnumerable<string> seeds, int seed)
+    {
+        _random = new Random(seed);
+        _seeds = [.. seeds.Select(Encoding.UTF8.GetBytes)];
+    }
+
+    /// <summary>The next spoiled input; bytes that are no longer UTF-8 become U+FFFD as they would in a file.</summary>
+    public string Next()
+    {
+        var bytes = Any(_seeds).ToList();
+        var changes = 1 + _random.Next(MostChanges);
+        for (var i = 0; i < changes && bytes.Count is > 0 and < LongestInput; i++)
+        {
+            Change(bytes);
+        }
+
+        return Encoding.UTF8.GetString([.. bytes]);
+    }
+
+    private void Change(List<byte> bytes)
+    {
+        var at = _random.Next(bytes.Count);
+        switch (_random.Next(9))
+        {
+            case 0:
+                bytes[at] ^= (byte)(1 << _random.Next(8));
+                break;
+            case 1:
+                bytes[at] = (byte)_random.Next(32, 127);
+                break;
+            case 2:
+                bytes.InsertRange(at, Any(Tokens));
+                break;
+            case 3:
+                bytes.RemoveRange(at, Math.Min(bytes.Count - at, 1 + _random.Next(12)));
+                break;
+            case 4:
+                CopyLine(bytes, at, remove: true);
+                break;
+            case 5:
+                CopyLine(bytes, at, remove: false);
+                break;
+            case 6:
+                Splice(bytes, at);
+                break;
+            case 7:
+                Swap(bytes, at, _random.Next(bytes.Count));
+                break;
+            default:
+                RepeatChunk(bytes, at);
+                break;
+        }
+    }
+
+    // Takes the line around a byte out or writes it twice.
+    private static void CopyLine(List<byte> bytes, int at, bool remove)
+    {
+        var start = bytes.LastIndexOf((byte)'\n', at) + 1;
+        var end = bytes.IndexOf((byte)'\n', at);
+        var count = (end < 0 ? bytes.Count : end + 1) - start;
+        if (count <= 0)
+        {
+            return;
+        }
+
+        if (remove)
+        {
+            bytes.RemoveRange(start, count);
+        }
+        else
+        {
+            bytes.InsertRange(start, bytes.GetRange(start, count));
+        }
+    }
+
+    // Goes on with the end of another input.
+    private void Splice(List<byte> bytes, int at)
+    {
+        var other = Any(_seeds);
+        bytes.RemoveRange(at, bytes.Count - at);
+        bytes.AddRange(other[_random.Next(other.Length)..]);
+    }
+
+    private static void Swap(List<byte> bytes, int a, int b) => (bytes[a], bytes[b]) = (bytes[b], bytes[a]);
+
+    private void RepeatChunk(List<byte> bytes, int at)
+    {
+        var chunk = bytes.GetRange(at, Math.Min(bytes.Count - at, 1 + _random.Next(20)));
+        for (var times = _random.Next(30); times > 0; times--)
+        {
+            bytes.InsertRange(at, chunk);
+        }
+    }
+
+    private byte[] Any(byte[][] choices) => choices[_random.Next(choices.Length)];
+}
