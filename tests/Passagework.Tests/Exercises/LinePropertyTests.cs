@@ -79,7 +79,7 @@ public class LinePropertyTests
                         .OrderBy(span => span.Start)
                         .ToList();
 
-                    return spans[0].Start == Foundation.Fraction.Zero
+                    return spans[0].Start == Passagework.Foundation.Fraction.Zero
                         && spans[^1].End == line.End
                         && spans.Zip(spans.Skip(1)).All(pair => pair.First.End == pair.Second.Start);
                 },

@@ -35,6 +35,6 @@ internal static class TabTexts
             import.Kept.Select(mark => $"{mark.Kind} '{mark.Text}' {mark.Line}:{mark.Column} {mark.Note}")
         );
 
-    private static IEnumerable<Exercises.WrittenEntry> Written(TabImport import) =>
+    private static IEnumerable<Passagework.Exercises.WrittenEntry> Written(TabImport import) =>
         import.Recipe.Written?.Entries ?? [];
 }

@@ -62,7 +62,7 @@ public sealed class TextTabWriteTests
         );
         Assert.Contains(
             text,
-            File.ReadAllText(Path.Combine(Repository.Root, "docs", "text-tab.md")),
+            File.ReadAllText(System.IO.Path.Combine(Repository.Root, "docs", "text-tab.md")),
             StringComparison.Ordinal
         );
     }

@@ -42,7 +42,7 @@ internal static class JsonText
         new(
             string.Create(
                 System.Globalization.CultureInfo.InvariantCulture,
-                $"the file has {length} bytes, too many for a recipe or player"
+                $"the file has {length} bytes, too many for a recipe"
             ),
             Right: "at most 1048576 bytes"
         );
