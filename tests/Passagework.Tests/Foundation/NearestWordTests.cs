@@ -21,7 +21,9 @@ public sealed class NearestWordTests
     [InlineData("dorian", "dorain")]
     [InlineData("dorian", "doran")]
     [InlineData("lydian", "lydiann")]
-    [InlineData(null, "klingon")]
+    [InlineData("dorian", "dorixx")]
+    [InlineData(null, "dorxxx")]
+    [InlineData(null, "whole tone")]
     [InlineData(null, "")]
     [InlineData(null, "x")]
     public void Find_gives_the_word_that_was_meant(string? word, string written) =>

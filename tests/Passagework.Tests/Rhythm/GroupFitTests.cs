@@ -198,6 +198,11 @@ public sealed class GroupFitTests
     )]
     [InlineData("4/4", 12, "accents visit one part of the beat; home within three bars")]
     [InlineData("4/4", 13, "accents visit every part of the beat; needs 13 bars to come home")]
+    [InlineData(
+        "4/4",
+        16,
+        "accents visit every part of the beat in triplets, one in eighths and sixteenths; home within four bars"
+    )]
     [InlineData("5/4", 5, "accents visit every part of the beat; home within one bar")]
     [InlineData(
         "12/8",

@@ -76,12 +76,23 @@ public sealed class SwingTests
         Assert.Equal("1/4", Beats.Swing("2/3").Apply(Fraction.Of(3, 16), Beats.Meter("6/8"), 2).ToString());
 
     [Fact]
+    public void Apply_stretches_what_lies_between_evenly() =>
+        Assert.Equal(
+            ["0", "1/12", "1/6", "5/24", "1/4"],
+            Enumerable
+                .Range(0, 5)
+                .Select(sixteenth =>
+                    Beats.Swing("2/3").Apply(Fraction.Of(sixteenth, 16), default, 2).ToString()
+                )
+        );
+
+    [Fact]
     public void Apply_keeps_the_order_and_every_pair()
     {
         var share = Gen.Int[0, 50].Select(part => Fraction.Of(50 + (part / 2), 100));
 
         share
-            .Select(Gen.Int[-200, 200], Gen.Int[1, 200])
+            .Select(Gen.Int[-200, 200], Gen.Int[1, 6])
             .Sample(
                 (part, at, step) =>
                 {
