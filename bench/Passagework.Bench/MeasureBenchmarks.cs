@@ -10,7 +10,21 @@ namespace Passagework.Bench;
 [MemoryDiagnoser]
 public class MeasureBenchmarks
 {
-    private static readonly string[] Roots = ["C", "C#", "D", "Eb", "E", "F", "F#", "G", "G#", "A", "Bb", "B"];
+    private static readonly string[] Roots =
+    [
+        "C",
+        "C#",
+        "D",
+        "Eb",
+        "E",
+        "F",
+        "F#",
+        "G",
+        "G#",
+        "A",
+        "Bb",
+        "B",
+    ];
     private static readonly Player Player = Player.At(2);
     private Recipe _twoHundred = new();
     private Line _thousand = null!;
@@ -23,9 +37,18 @@ public class MeasureBenchmarks
     {
         var fives = Library.Find("groups-of-five-up-and-down").OrThrow().Recipe;
         _twoHundred = fives with { Movement = fives.Movement with { Direction = Direction.Up, Repeat = 5 } };
-        _thousand = LineBuilder.Build(fives with { Movement = fives.Movement with { Direction = Direction.Up, Repeat = 25 } }).OrThrow();
-        _tenThousand = LineBuilder.Build(fives with { Movement = fives.Movement with { Direction = Direction.Up, Repeat = 250 } }).OrThrow();
-        _shelf = [.. Library.All.SelectMany(exercise => Roots.Select(root => InKey(exercise.Recipe, root))).OfType<Recipe>()];
+        _thousand = LineBuilder
+            .Build(fives with { Movement = fives.Movement with { Direction = Direction.Up, Repeat = 25 } })
+            .OrThrow();
+        _tenThousand = LineBuilder
+            .Build(fives with { Movement = fives.Movement with { Direction = Direction.Up, Repeat = 250 } })
+            .OrThrow();
+        _shelf =
+        [
+            .. Library
+                .All.SelectMany(exercise => Roots.Select(root => InKey(exercise.Recipe, root)))
+                .OfType<Recipe>(),
+        ];
     }
 
     /// <summary>200 notes from recipe to figures, the plain scale beside them.</summary>
@@ -46,5 +69,7 @@ public class MeasureBenchmarks
         _shelf.Count(recipe => Measurer.Measure(recipe, Player) is Outcome<Measurement>.Done);
 
     private static Recipe? InKey(Recipe recipe, string root) =>
-        NoteName.TryParse(root, out var name) && KeyChange.ToRoot(recipe, name).TryGet(out var moved, out _) ? moved : null;
+        NoteName.TryParse(root, out var name) && KeyChange.ToRoot(recipe, name).TryGet(out var moved, out _)
+            ? moved
+            : null;
 }
