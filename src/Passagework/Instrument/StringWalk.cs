@@ -68,10 +68,7 @@ internal static class StringWalk
         return new Spot(stringNumber, reentrant ? NearestOctave(fret, neighbour.Fret) : fret);
     }
 
-    private static int NearestOctave(int fret, int target)
-    {
-        // The lower of two places equally near: from 6 below (included) to 5 above the target.
-        var nearest = target - 6 + Foundation.WholeNumbers.Modulo(fret - target + 6, 12);
-        return nearest < 0 ? nearest + 12 : nearest;
-    }
+    /// <summary>The lower of two places equally near: from 6 below (included) to 5 above the target.</summary>
+    private static int NearestOctave(int fret, int target) =>
+        target - 6 + Foundation.WholeNumbers.Modulo(fret - target + 6, 12);
 }

@@ -110,6 +110,14 @@ public class BoxLayoutTests
         Assert.Equal(expected, Lay(new Layout.Box(number, 1), Notes(root, "minor pentatonic")));
 
     [Fact]
+    public void Lay_passes_over_a_place_below_the_nut_on_a_reentrant_tuning_too() =>
+        // At the open string 4 the next note, B, would lie one fret below the nut of string 3.
+        Assert.Equal(
+            "4:12 14 3:11 14 2:12 15 1:12 14",
+            Lay(new Layout.Box(2, 1), Notes("E", "minor pentatonic"), Tuned("G4 C4 E4 A4"))
+        );
+
+    [Fact]
     public void Lay_gives_a_tie_to_the_lower_place() =>
         // A lies at frets 5 and 17 of string 6; 11 is six frets from both.
         Assert.StartsWith(
@@ -145,6 +153,13 @@ public class BoxLayoutTests
         Assert.Equal(
             "2:5 8 1:5 8 2:8 10 1:8 10 2:10 13 1:10 12 2:13 15 1:12 15 2:15 17 1:15 17",
             Lay(new Layout.Chain([2, 1], [1, 2, 3, 4, 5], 5), Notes("A", "minor pentatonic"))
+        );
+
+    [Fact]
+    public void Lay_finds_the_same_box_again_an_octave_up_the_neck() =>
+        Assert.Equal(
+            "2:5 8 1:5 8 2:17 20 1:17 20",
+            Lay(new Layout.Chain([2, 1], [1, 1], 5), Notes("A", "minor pentatonic"))
         );
 
     [Fact]
