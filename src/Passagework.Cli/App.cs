@@ -56,7 +56,7 @@ internal static class App
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)
         {
-            return Fail(terminal, $"{OneLine(parsed.Errors[0].Message)}; see --help", BadInput);
+            return Fail(terminal, $"{Misused(root, parsed)}; see --help", BadInput);
         }
 
         var streams = new InvocationConfiguration
@@ -66,6 +66,18 @@ internal static class App
             EnableDefaultExceptionHandler = false,
         };
         return parsed.Invoke(streams);
+    }
+
+    // The parser asks for a command where a wrong one was given; say which one was probably meant.
+    private static string Misused(RootCommand root, ParseResult parsed)
+    {
+        var word = parsed.UnmatchedTokens.FirstOrDefault("-");
+        return parsed.CommandResult.Command == root && !word.StartsWith('-')
+            ? new Fault(
+                $"unknown command {Quote.Short(word)}",
+                Right: NearestWord.Hint(word, [.. root.Subcommands.Select(command => command.Name)])
+            ).ToString()
+            : OneLine(parsed.Errors[0].Message).TrimEnd('.');
     }
 
     private static int Fail(Terminal terminal, string line, int code)

@@ -32,7 +32,7 @@ internal sealed class Overrides
             "--layout",
             "How the notes lie: " + string.Join(", ", LayoutChoice.Kinds) + ".",
             "KIND",
-            LayoutChoice.Take
+            RecipeChange.Layout
         );
         Add("--box", "Number of the box.", "NUMBER", RecipeChange.Box);
         Add("--near", "Fret that the layout lies nearest to.", "FRET", RecipeChange.Near);

@@ -22,6 +22,11 @@ public static class KeyChange
             );
         }
 
+        if (root == notes.Root)
+        {
+            return recipe;
+        }
+
         var moved = recipe with { Notes = OnRoot(notes, root) };
         var up = WholeNumbers.Modulo(root.PitchClass - notes.Root.PitchClass, 12);
         int[] shifts = up <= 6 ? [up, up - 12] : [up - 12, up];
@@ -47,6 +52,11 @@ public static class KeyChange
     public static Outcome<Recipe> ToTuning(Recipe recipe, Tuning tuning)
     {
         var before = recipe.Instrument.Tuning;
+        if (tuning.Equals(before))
+        {
+            return recipe;
+        }
+
         return Refretted(
             recipe with
             {
@@ -85,9 +95,8 @@ public static class KeyChange
         var mover = new PlaceMover(shiftOf, interval);
         var layout = mover.Move(recipe.Layout);
         var written = recipe.Written is { } line ? mover.Move(line) : null;
-        var locks = PlaceMover.MovesPlaces(recipe.Layout)
-            ? mover.MoveLocks(recipe.Fretting.Locks)
-            : recipe.Fretting.Locks;
+        // Where the notes are laid out anew, what a teacher fixed about the old ones says nothing.
+        var locks = PlaceMover.MovesPlaces(recipe.Layout) ? mover.MoveLocks(recipe.Fretting.Locks) : [];
         if (mover.Lost is { } lost)
         {
             return new Fault(

@@ -70,28 +70,31 @@ public static class RecipeChange
             );
     }
 
+    /// <summary>Another kind of layout.</summary>
+    public static Outcome<Recipe> Layout(Recipe recipe, string text) =>
+        LayoutChoice.Take(recipe, text).Then<Recipe>(found => Freed(found));
+
     /// <summary>Another box.</summary>
     public static Outcome<Recipe> Box(Recipe recipe, string text) =>
-        Whole(text, 1, 12).Then(number => LayoutChoice.WithBox(recipe, number));
+        Whole(text, 1, 12)
+            .Then(number => LayoutChoice.WithBox(recipe, number))
+            .Then<Recipe>(found => Freed(found));
 
     /// <summary>Near another fret.</summary>
     public static Outcome<Recipe> Near(Recipe recipe, string text) =>
-        Whole(text, 0, 36).Then(fret => LayoutChoice.Near(recipe, fret));
+        Whole(text, 0, 36).Then(fret => LayoutChoice.Near(recipe, fret)).Then<Recipe>(found => Freed(found));
 
     /// <summary>Another step between cells.</summary>
     public static Outcome<Recipe> Step(Recipe recipe, string text) =>
         Whole(text, -7, 7)
-            .Then<Recipe>(step => recipe with { Movement = recipe.Movement with { Step = step } });
+            .Then<Recipe>(step => Freed(recipe with { Movement = recipe.Movement with { Step = step } }));
 
     /// <summary>Another direction.</summary>
     public static Outcome<Recipe> Direction(Recipe recipe, string text) =>
         RecipeWords
             .Directions.Read(text)
             .Then<Recipe>(direction =>
-                recipe with
-                {
-                    Movement = recipe.Movement with { Direction = direction },
-                }
+                Freed(recipe with { Movement = recipe.Movement with { Direction = direction } })
             );
 
     /// <summary>Another metre.</summary>
@@ -122,7 +125,7 @@ public static class RecipeChange
         RecipeWords
             .Techniques.Read(text)
             .Then<Recipe>(technique =>
-                recipe with
+                WithoutStrokes(recipe) with
                 {
                     Picking = recipe.Picking with { Technique = technique },
                 }
@@ -150,6 +153,22 @@ public static class RecipeChange
                         Fretting = recipe.Fretting with { Avoid = recipe.Fretting.Avoid.Add(finger) },
                     }
             );
+
+    // Locks belong to the notes as they were; where other notes are played they would fix the wrong ones.
+    private static Recipe Freed(Recipe recipe) =>
+        recipe with
+        {
+            Fretting = recipe.Fretting with { Locks = [] },
+        };
+
+    // Fixed strokes belong to the technique that they were fixed in.
+    private static Recipe WithoutStrokes(Recipe recipe)
+    {
+        var kept = recipe
+            .Fretting.Locks.Select(locked => locked with { Stroke = null })
+            .Where(locked => locked != new Lock(locked.Note));
+        return recipe with { Fretting = recipe.Fretting with { Locks = [.. kept] } };
+    }
 
     private static Outcome<int> Whole(string text, int least, int most) =>
         int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)

@@ -24,8 +24,8 @@ public static class PlayerJson
     private static readonly WordList<Clear> ClearWords = new(
         "clearing stroke",
         ("both", Clear.Both),
-        ("down", Clear.AfterDown),
-        ("up", Clear.AfterUp)
+        ("after-down", Clear.AfterDown),
+        ("after-up", Clear.AfterUp)
     );
 
     /// <summary>A level by name or as a number from 0 to 4, decimals between.</summary>
