@@ -13,6 +13,7 @@ internal static class Areas
         ("Rhythm", ["Foundation"]),
         ("Instrument", ["Theory", "Foundation"]),
         ("Exercises", ["Instrument", "Theory", "Rhythm", "Foundation"]),
+        ("Hands", ["Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Notation", ["Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
     ];
 
