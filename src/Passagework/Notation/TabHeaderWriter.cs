@@ -80,15 +80,15 @@ internal static class TabHeaderWriter
 
     private static void AppendSigns(StringBuilder page, TabRows rows)
     {
-        var signs = rows.Strokes.Order(StringComparer.Ordinal).Select(SignMeaning).ToList();
-        if (rows.HasFingers)
+        if (!rows.Strokes.IsEmpty)
         {
-            signs.Add("1-4 fretting fingers, 0 open string");
+            var strokes = rows.Strokes.Order(StringComparer.Ordinal).Select(SignMeaning);
+            page.Append("Signs: ").AppendJoin(", ", strokes).Append('\n');
         }
 
-        if (signs.Count > 0)
+        if (rows.HasFingers)
         {
-            page.Append("Signs: ").AppendJoin(", ", signs).Append('\n');
+            page.Append("Signs: 1-4 fretting fingers, 0 open string\n");
         }
     }
 

@@ -62,8 +62,7 @@ internal sealed class TabLineScanner
         }
         else if (!TryReadSlur(c) && !TryReadOnNote(c) && !TryReadBracketed(c) && !TryReadAhead(c))
         {
-            KeepUnknown(_at);
-            _at++;
+            _at += KeepUnknown(_at);
         }
     }
 
@@ -308,11 +307,14 @@ internal sealed class TabLineScanner
         }
     }
 
-    private void KeepUnknown(int column)
+    // Returns the length of the sign: a character may take two places.
+    private int KeepUnknown(int column)
     {
         var spot = SpotAt(column);
-        _findings.Keep(new TabMark(TabMarkKind.Unknown, _body[column].ToString(), spot.Line, spot.Column));
-        _findings.Warn($"unknown sign '{_body[column]}', kept aside", spot);
+        var sign = _body.Substring(column, char.IsHighSurrogate(_body[column]) ? 2 : 1);
+        _findings.Keep(new TabMark(TabMarkKind.Unknown, sign, spot.Line, spot.Column));
+        _findings.Warn($"unknown sign '{sign}', kept aside", spot);
+        return sign.Length;
     }
 
     private TabSpot SpotAt(int column) => _line.Line.At(_line.Start + column);

@@ -25,7 +25,7 @@ internal static class TabLines
             var number = lines.Count + 1;
             for (var i = 0; i < line.Length; i++)
             {
-                if (IsUnreadable(line[i]))
+                if (IsUnreadable(line, i))
                 {
                     var code = ((int)line[i]).ToString("X4", CultureInfo.InvariantCulture);
                     return new Fault(
@@ -42,11 +42,20 @@ internal static class TabLines
         return lines.ToImmutable();
     }
 
-    // U+FFFD is what a decoder leaves where the bytes were no text.
-    private static bool IsUnreadable(char c) =>
-        (char.IsControl(c) && c is not ('\t' or '\r' or '\f'))
-        || char.IsSurrogate(c)
-        || c is '\uFFFD' or '\uFFFF';
+    // U+FFFD is what a decoder leaves where the bytes were no text; half a surrogate pair is no character.
+    private static bool IsUnreadable(string line, int at)
+    {
+        var c = line[at];
+        if (char.IsSurrogate(c))
+        {
+            var first = char.IsHighSurrogate(c) ? at : at - 1;
+            return first < 0
+                || first + 1 == line.Length
+                || !char.IsSurrogatePair(line[first], line[first + 1]);
+        }
+
+        return (char.IsControl(c) && c is not ('\t' or '\r' or '\f')) || c is '\uFFFD' or '\uFFFF';
+    }
 
     private static string ExpandTabs(string line)
     {

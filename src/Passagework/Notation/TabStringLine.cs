@@ -69,11 +69,13 @@ internal sealed record TabStringLine(TabLine Line, string? Label, bool LabelIsLo
     private static bool LooksLikeStems(ReadOnlySpan<char> body) =>
         body.Contains(' ') && !body.ContainsAny(MusicSigns);
 
-    // At least three in five characters are signs of tab, and there is a bar or a run of fillers.
+    // At least three in five characters are signs of tab, and there is a bar or a run of fillers. A remark behind
+    // the last bar line doesn't count.
     private static bool LooksLikeString(ReadOnlySpan<char> body, bool hasBar)
     {
         var (known, other, dashes, bars) = (0, 0, 0, hasBar ? 1 : 0);
-        foreach (var c in body)
+        var lastBar = body.LastIndexOf('|');
+        foreach (var c in lastBar > 0 ? body[..(lastBar + 1)] : body)
         {
             dashes += IsDash(c) ? 1 : 0;
             bars += c == '|' ? 1 : 0;

@@ -120,6 +120,24 @@ public sealed class TextTabReadTests
     }
 
     [Fact]
+    public void Text_that_begins_like_a_label_is_no_string()
+    {
+        var import = TabTexts.Read("A: verse, by hand\n" + Phrase);
+
+        Assert.Equal("A: verse, by hand", import.Recipe.Title);
+        Assert.Equal(6, import.Recipe.Instrument.Tuning.StringCount);
+    }
+
+    [Fact]
+    public void A_remark_behind_the_last_bar_line_is_kept()
+    {
+        var import = TabTexts.Read("|-5-|  slowly\n|---|\n|---|\n|---|");
+
+        Assert.Equal("1:5", TabTexts.Places(import));
+        Assert.Equal("Text 'slowly' 1:6 ", TabTexts.Kept(import));
+    }
+
+    [Fact]
     public void A_short_line_is_filled_up_with_a_warning()
     {
         var import = TabTexts.Read("|-5-7-|\n|-----|\n|---\n|-----|\n|-----|\n|-----|");
@@ -151,6 +169,7 @@ public sealed class TextTabReadTests
     [InlineData("|-5-|\n|---|\n|---|\n|---|\nx3", "4:5 4:5 4:5")]
     [InlineData("|-5-||:-7-:|-8-|\n|---||:---:|---|\n|---||:---:|---|\n|---||:---:|---|", "4:5 4:7 4:7 4:8")]
     [InlineData("|-5-||----||-8-|\n|---||*-7*||---|\n|---||*--*||---|\n|---||----||---|", "4:5 3:7 3:7 4:8")]
+    [InlineData("|-5-:|-7-:|\n|---:|---:|\n|---:|---:|\n|---:|---:|", "4:5 4:5 4:7 4:7")]
     [InlineData("|:-7-:|\n|:---:|\n|:---:|\n|:---:|", "4:7 4:7")]
     public void Repeats_are_written_out(string text, string places)
     {

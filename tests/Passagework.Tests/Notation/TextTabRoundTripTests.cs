@@ -109,8 +109,10 @@ public sealed class TextTabRoundTripTests
                     var read = TextTab.Read(text).OrThrow();
 
                     AssertSame(played, read, text);
+                    var music = text[text.IndexOf("\n\n", StringComparison.Ordinal)..];
+                    Assert.True(music.Split('\n').Max(line => line.Length) <= width, text);
                 },
-                iter: 2000
+                iter: 1500
             );
 
     [Theory]

@@ -42,6 +42,13 @@ public sealed class TextTabRowTests
         Assert.Equal(lengths, TabTexts.Lengths(TabTexts.Read(row + "\n" + FourNotes)));
 
     [Theory]
+    [InlineData("   1 1 2 3")]
+    [InlineData("   2 1 3 4")]
+    [InlineData("   1 2   3")]
+    public void Counts_that_do_not_rise_or_leave_a_note_out_give_no_lengths(string row) =>
+        Assert.Equal("1/8 1/8 1/8 1/8", TabTexts.Lengths(TabTexts.Read(row + "\n" + FourNotes)));
+
+    [Theory]
     [InlineData("  q e e h")]
     [InlineData("   q e e")]
     public void Lengths_that_do_not_stand_over_every_note_are_ignored_with_a_warning(string row)
@@ -101,6 +108,21 @@ public sealed class TextTabRowTests
         Assert.Equal(Technique.Fingers, TabTexts.Read("   p i m a\n" + FourNotes).Recipe.Picking.Technique);
         Assert.Equal(Technique.Hybrid, TabTexts.Read("   n m n a\n" + FourNotes).Recipe.Picking.Technique);
         Assert.Equal(FirstStroke.Up, TabTexts.Read("   v n v n\n" + FourNotes).Recipe.Picking.First);
+    }
+
+    [Theory]
+    [InlineData("  q q q   q q q   q q q", "3/4")]
+    [InlineData("  q q q.  q q q.  q q q.", "7/8")]
+    [InlineData("  h q q   h q q   h q q", "4/4")]
+    [InlineData("  q3q3q3  q3q3q3  q3q3q3", "2/4")]
+    public void Bars_of_equal_length_show_the_meter(string row, string meter)
+    {
+        var text =
+            row
+            + "\n|-5-7-8-|-5-7-8-|-5-7-8-|\n"
+            + string.Concat(Enumerable.Repeat("|-------|-------|-------|\n", 3));
+
+        Assert.Equal(meter, TabTexts.Read(text).Recipe.Rhythm.Meter.ToString());
     }
 
     [Fact]

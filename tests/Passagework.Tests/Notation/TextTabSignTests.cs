@@ -110,6 +110,10 @@ public sealed class TextTabSignTests
     }
 
     [Fact]
+    public void A_sign_of_two_places_is_kept_whole() =>
+        Assert.Equal("Unknown '🎸' 1:6 ", TabTexts.Kept(TabTexts.Read(TabTexts.TopString("5-🎸-7--5"))));
+
+    [Fact]
     public void Notes_at_once_keep_the_top_one_also_beside_two_digits()
     {
         var import = TabTexts.Read(

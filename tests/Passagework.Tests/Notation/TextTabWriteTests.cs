@@ -42,7 +42,8 @@ public sealed class TextTabWriteTests
             Capo: 2
             Meter: 4/4, 4 to the beat
             Tempo: 92.5 beats a minute
-            Signs: n down-stroke, v up-stroke, 1-4 fretting fingers, 0 open string
+            Signs: n down-stroke, v up-stroke
+            Signs: 1-4 fretting fingers, 0 open string
 
             Count   1 e & a 2 e & a 3 e
             Rhythm  s s s s s s s s s s
