@@ -1,5 +1,7 @@
 using System.Reflection;
+using Passagework.Exercises;
 using Passagework.Foundation;
+using Passagework.Hands;
 using Passagework.Notation;
 
 namespace Passagework.Bench.Fuzz;
@@ -9,7 +11,10 @@ namespace Passagework.Bench.Fuzz;
 /// <param name="Accepts">Whether the reader took an input; anything thrown is a crash.</param>
 internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
 {
-    public static IReadOnlyList<FuzzTarget> All { get; } = [new("tab", AcceptsTab)];
+    private const int MeasuredNotes = 300;
+
+    public static IReadOnlyList<FuzzTarget> All { get; } =
+    [new("tab", AcceptsTab), new("recipe", AcceptsRecipe)];
 
     public IReadOnlyList<string> Seeds()
     {
@@ -35,6 +40,26 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
         return entries.Length > 0 && entries.All(entry => entry.Duration > Fraction.Zero)
             ? true
             : throw new InvalidOperationException("An accepted tab has no notes, or one without length.");
+    }
+
+    // What is read must be written without loss, and what can be laid out must be measured or refused.
+    private static bool AcceptsRecipe(string text)
+    {
+        if (!RecipeJson.Read(text).TryGet(out var recipe, out _))
+        {
+            return false;
+        }
+
+        if (
+            !RecipeJson.Read(RecipeJson.Write(recipe)).TryGet(out var again, out var fault)
+            || again != recipe
+        )
+        {
+            throw new InvalidOperationException($"A recipe changes when it is written: {fault}");
+        }
+
+        return LineBuilder.Build(recipe).TryGet(out var line, out _)
+            && (line.Notes.Length > MeasuredNotes || Measurer.Measure(line, Player.At(2)) is not null);
     }
 
     private static string ReadResource(Assembly assembly, string name)
