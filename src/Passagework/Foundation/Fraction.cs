@@ -85,7 +85,9 @@ public readonly record struct Fraction : IComparable<Fraction>
 
     /// <inheritdoc/>
     public int CompareTo(Fraction other) =>
-        ((Int128)Numerator * other.Denominator).CompareTo((Int128)other.Numerator * Denominator);
+        IsSmall && other.IsSmall
+            ? (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator)
+            : ((Int128)Numerator * other.Denominator).CompareTo((Int128)other.Numerator * Denominator);
 
     /// <summary><c>3/8</c>, or <c>3</c> when whole.</summary>
     public override string ToString() =>
@@ -95,10 +97,15 @@ public readonly record struct Fraction : IComparable<Fraction>
 
     /// <summary>The sum.</summary>
     public static Fraction operator +(Fraction a, Fraction b) =>
-        Reduce(
-            ((Int128)a.Numerator * b.Denominator) + ((Int128)b.Numerator * a.Denominator),
-            (Int128)a.Denominator * b.Denominator
-        );
+        a.IsSmall && b.IsSmall
+            ? ReduceSmall(
+                (a.Numerator * b.Denominator) + (b.Numerator * a.Denominator),
+                a.Denominator * b.Denominator
+            )
+            : Reduce(
+                ((Int128)a.Numerator * b.Denominator) + ((Int128)b.Numerator * a.Denominator),
+                (Int128)a.Denominator * b.Denominator
+            );
 
     /// <summary>The difference.</summary>
     public static Fraction operator -(Fraction a, Fraction b) => a + -b;
@@ -108,7 +115,9 @@ public readonly record struct Fraction : IComparable<Fraction>
 
     /// <summary>The product.</summary>
     public static Fraction operator *(Fraction a, Fraction b) =>
-        Reduce((Int128)a.Numerator * b.Numerator, (Int128)a.Denominator * b.Denominator);
+        a.IsSmall && b.IsSmall
+            ? ReduceSmall(a.Numerator * b.Numerator, a.Denominator * b.Denominator)
+            : Reduce((Int128)a.Numerator * b.Numerator, (Int128)a.Denominator * b.Denominator);
 
     /// <summary>The quotient.</summary>
     /// <exception cref="DivideByZeroException"><paramref name="b"/> is 0.</exception>
@@ -117,6 +126,12 @@ public readonly record struct Fraction : IComparable<Fraction>
         if (b.Numerator == 0)
         {
             throw new DivideByZeroException();
+        }
+
+        if (a.IsSmall && b.IsSmall)
+        {
+            var sign = b.Numerator < 0 ? -1 : 1;
+            return ReduceSmall(sign * a.Numerator * b.Denominator, sign * a.Denominator * b.Numerator);
         }
 
         return Reduce((Int128)a.Numerator * b.Denominator, (Int128)a.Denominator * b.Numerator);
@@ -133,6 +148,15 @@ public readonly record struct Fraction : IComparable<Fraction>
 
     /// <summary>Whether <paramref name="a"/> is not below <paramref name="b"/>.</summary>
     public static bool operator >=(Fraction a, Fraction b) => a.CompareTo(b) >= 0;
+
+    // Products of two such numbers, and sums of two such products, stay inside 64 bits.
+    private bool IsSmall => Numerator is > -(1L << 30) and < 1L << 30 && Denominator < 1L << 30;
+
+    private static Fraction ReduceSmall(long numerator, long denominator)
+    {
+        var divisor = WholeNumbers.Gcd(Math.Abs(numerator), denominator);
+        return new Fraction(numerator / divisor, denominator / divisor);
+    }
 
     private static Fraction Reduce(Int128 numerator, Int128 denominator)
     {

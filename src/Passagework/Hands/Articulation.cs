@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Passagework.Exercises;
 using Passagework.Instrument;
 
@@ -9,7 +8,7 @@ internal sealed class Articulation
 {
     private readonly Line _line;
     private readonly LineTimes _times;
-    private readonly FrozenDictionary<int, Stroke> _lockedStrokes;
+    private readonly Dictionary<int, Stroke> _lockedStrokes;
     private readonly bool _legato;
     private readonly Reach _slur;
 
@@ -22,7 +21,7 @@ internal sealed class Articulation
         _slur = recipe.Fretting.SlidesAtShifts ? Reach.SlurredOrSlid : Reach.Slurred;
         _lockedStrokes = recipe
             .Fretting.Locks.Where(locked => locked.Stroke is not null)
-            .ToFrozenDictionary(locked => locked.Note, locked => locked.Stroke ?? Stroke.None);
+            .ToDictionary(locked => locked.Note, locked => locked.Stroke ?? Stroke.None);
     }
 
     /// <summary>The stroke that a teacher fixed on a note; null when it is free.</summary>

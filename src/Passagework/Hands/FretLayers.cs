@@ -15,7 +15,7 @@ internal sealed class FretLayers
     private readonly Dictionary<int, Lock> _locks = [];
     private readonly Dictionary<(Place? Place, int Midi), int> _numbers = [];
     private readonly List<FretState[]> _layers = [];
-    private int[] _positions = [1];
+    private readonly Lazy<int[]> _positions;
 
     private FretLayers(Line line, Player player)
     {
@@ -30,6 +30,8 @@ internal sealed class FretLayers
         {
             _locks[locked.Note] = locked;
         }
+
+        _positions = new Lazy<int[]>(Positions);
     }
 
     /// <summary>The number of each note's layer.</summary>
@@ -45,7 +47,6 @@ internal sealed class FretLayers
     public static Outcome<FretLayers> Build(Line line, Player player)
     {
         var layers = new FretLayers(line, player);
-        layers.CollectPositions();
         layers.LayerOfNote = new int[line.Notes.Length];
         foreach (var note in line.Notes)
         {
@@ -75,7 +76,7 @@ internal sealed class FretLayers
 
     // An open string leaves the hand where it is, so it may stand wherever some fretted note needs it; where nothing
     // is fretted at all it stands in position 1.
-    private void CollectPositions()
+    private int[] Positions()
     {
         var seen = new SortedSet<int> { 1 };
         foreach (var place in _line.Notes.SelectMany(PlacesOf).Distinct().Where(place => !place.IsOpen))
@@ -84,7 +85,7 @@ internal sealed class FretLayers
         }
 
         seen.UnionWith(_locks.Values.Select(locked => locked.Position ?? 1));
-        _positions = [.. seen];
+        return [.. seen];
     }
 
     private int NumberOf(LineNote note)
@@ -118,7 +119,7 @@ internal sealed class FretLayers
         );
 
     private IEnumerable<FretState> Open(Place place) =>
-        _positions.Select(position => new FretState(place, 0, position));
+        _positions.Value.Select(position => new FretState(place, 0, position));
 
     private IEnumerable<FretState> Fretted(Place place, Lock? locked)
     {

@@ -13,8 +13,7 @@ internal sealed class FretProblem
     private const long OneShift = 1L << 32;
     private readonly Line _line;
     private readonly FretLayers _layers;
-    private readonly FrettingMoves _moves;
-    private readonly double[] _basis;
+    private readonly MoveTable _table;
     private readonly double _press;
     private readonly Articulation _articulation;
     private readonly Dictionary<(int From, int To, Wish Wish), LayeredStep> _steps = [];
@@ -23,9 +22,12 @@ internal sealed class FretProblem
     {
         _line = line;
         _layers = layers;
-        _moves = new FrettingMoves(new Geometry(line.Recipe.Instrument), player.HandSize);
-        _basis = player.Parameters.Basis;
-        _press = _basis[Basis.Press];
+        var basis = player.Parameters.Basis;
+        _press = basis[Basis.Press];
+        _table = new MoveTable(
+            new FrettingMoves(Geometry.Of(line.Recipe.Instrument), player.HandSize),
+            basis
+        );
         var times = new LineTimes(line);
         _articulation = new Articulation(line, times);
         Layered = Build(times);
@@ -84,7 +86,7 @@ internal sealed class FretProblem
         for (var k = 0; k < steps.Length; k++)
         {
             steps[k] = StepInto(k + 1);
-            weights[k] = Math.Pow(reference / times.Gaps[k], HandConstants.CostPower);
+            weights[k] = HandConstants.Cost(reference / times.Gaps[k]);
             perStep[k] = extras[_layers.LayerOfNote[k + 1]];
         }
 
@@ -116,17 +118,14 @@ internal sealed class FretProblem
 
     private LayeredStep Arcs(Wish wish, FretState[] from, FretState[] to)
     {
-        var costs = new double[from.Length * to.Length];
+        var costs = _table.Between(from, to, (start, end) => _articulation.Of(wish, start, end));
         var ties = new long[costs.Length];
         for (var i = 0; i < from.Length; i++)
         {
             for (var j = 0; j < to.Length; j++)
             {
                 var arc = (i * to.Length) + j;
-                var reach = _articulation.Of(wish, from[i].Place, to[j].Place);
-                costs[arc] = _moves.Between(from[i], to[j], reach) is { } demand
-                    ? Math.Pow(demand.At(_basis) / _press, HandConstants.CostPower)
-                    : double.PositiveInfinity;
+                costs[arc] = HandConstants.Cost(costs[arc] / _press);
                 ties[arc] = (from[i].Position == to[j].Position ? 0 : OneShift) + Math.Abs(to[j].Deviation);
             }
         }

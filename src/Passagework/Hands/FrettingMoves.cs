@@ -33,19 +33,9 @@ internal sealed class FrettingMoves
             return null;
         }
 
-        var factor = 1.0;
-        if (!from.IsOpen && from.Finger != to.Finger && from.Position == to.Position)
-        {
-            if (_span.StretchFactor(from, to) is not { } stretch)
-            {
-                return null;
-            }
-
-            factor = stretch;
-        }
-
-        factor *= 1 + ((to.IsExtension ? ExtensionGain : ContractionGain) * Math.Abs(to.Deviation));
-        return WithShift(action.Times(factor), from, to);
+        return Stretch(from, to) is { } stretch
+            ? WithShift(action.Times(stretch * Posture(to)), from, to)
+            : null;
     }
 
     /// <summary>The action alone, before posture and shift; none for a repeated note. Null when impossible.</summary>
@@ -136,6 +126,19 @@ internal sealed class FrettingMoves
         return neighbours && sameFret ? whole.Times(CrowdingFactor) : whole;
     }
 
+    /// <summary>The factor of two fingers that hold both notes in one position; null when they can't.</summary>
+    public double? Stretch(FretState from, FretState to) =>
+        from.IsOpen || from.Finger == to.Finger || from.Position != to.Position
+            ? 1
+            : _span.StretchFactor(from, to);
+
+    /// <summary>The factor of a finger that stands off its natural place.</summary>
+    public static double Posture(FretState to) =>
+        1 + ((to.IsExtension ? ExtensionGain : ContractionGain) * Math.Abs(to.Deviation));
+
+    /// <summary>What moving the hand adds; none when it stays.</summary>
+    public Demand Shift(FretState from, FretState to) => WithShift(Demand.None, from, to);
+
     private Demand WithShift(Demand demand, FretState from, FretState to)
     {
         if (from.Position == to.Position)
@@ -143,11 +146,15 @@ internal sealed class FrettingMoves
             return demand;
         }
 
-        var line = to.Place.String;
-        var distance = Math.Abs(_geometry.FretMm(line, to.Position) - _geometry.FretMm(line, from.Position));
-        var bits = Bits(distance, _geometry.GapMm(line, to.Position) / 2);
+        var bits = ShiftBits(to.Place.String, from.Position, to.Position);
         var share = from.IsOpen ? ShiftAfterOpenFactor : 1;
         return demand.Plus(Basis.ShiftStart, share).Plus(Basis.ShiftSlope, share * bits);
+    }
+
+    private double ShiftBits(int stringNumber, int from, int to)
+    {
+        var distance = Math.Abs(_geometry.FretMm(stringNumber, to) - _geometry.FretMm(stringNumber, from));
+        return Bits(distance, _geometry.GapMm(stringNumber, to) / 2);
     }
 
     private double CrossBits(FretState from, FretState to) =>

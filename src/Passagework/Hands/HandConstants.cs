@@ -18,7 +18,6 @@ internal static class HandConstants
     public static readonly double ShiftAfterOpenFactor = ParameterFile.Constant("shiftAfterOpenFactor");
     public static readonly double PullOffPreparation = ParameterFile.Constant("pullOffPreparation");
     public static readonly double DeviationWeight = ParameterFile.Constant("deviationWeight");
-    public static readonly double CostPower = ParameterFile.Constant("costPower");
     public static readonly double StrokeHalfDepthMm = ParameterFile.Constant("strokeHalfDepthMm");
     public static readonly double InsideFactor = ParameterFile.Constant("insideFactor");
     public static readonly double BlockedFactor = ParameterFile.Constant("blockedFactor");
@@ -38,10 +37,23 @@ internal static class HandConstants
     public static readonly double RelaxedLoad = ParameterFile.Constant("relaxedLoad");
     public static readonly double WorkingLoad = ParameterFile.Constant("workingLoad");
 
+    private static readonly int CostPower = (int)ParameterFile.Constant("costPower");
     private static readonly double[,] Spans = SpanTable();
 
     /// <summary>Largest span of two fingers, 1 to 4, lower first, for a hand of size 1.</summary>
     public static double SpanMm(int lower, int higher) => Spans[lower, higher];
+
+    /// <summary>The power at which a planner counts a move's time, between the mean (1) and the worst case.</summary>
+    public static double Cost(double time)
+    {
+        var power = 1.0;
+        for (var i = 0; i < CostPower; i++)
+        {
+            power *= time;
+        }
+
+        return power;
+    }
 
     private static double[,] SpanTable()
     {

@@ -15,7 +15,7 @@ internal sealed class LineDemands
     public LineDemands(Line line, Fingering fingering, StrokePlan strokes, Player player)
     {
         _fingering = fingering;
-        _moves = new FrettingMoves(new Geometry(line.Recipe.Instrument), player.HandSize);
+        _moves = new FrettingMoves(Geometry.Of(line.Recipe.Instrument), player.HandSize);
         _times = new LineTimes(line);
         _articulation = new Articulation(line, _times);
         _struck = [.. strokes.Strokes.Select(stroke => stroke != Stroke.None)];

@@ -38,7 +38,7 @@ public static class Measurer
             Player = player,
             Realization = planned.Realization,
             Demands = Moves(fretting, picking, demands.Together.Milliseconds(basis)),
-            Picking = PickingCounts.Of(planned, new Geometry(recipe.Instrument).PickingSpacingMm),
+            Picking = PickingCounts.Of(planned, Geometry.Of(recipe.Instrument).PickingSpacingMm),
             Fretting = FrettingCounts.Of(planned.Fingering),
             Ceiling = ceiling,
             Balance = Balance.Of(fretting, picking),

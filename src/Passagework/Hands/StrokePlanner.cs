@@ -18,7 +18,7 @@ public static class StrokePlanner
     public static Outcome<StrokePlan> Plan(Line line, Fingering fingering, Player player)
     {
         var picking = line.Recipe.Picking;
-        var moves = new PlectrumMoves(new Geometry(line.Recipe.Instrument).PickingSpacingMm, player.Clear);
+        var moves = new PlectrumMoves(Geometry.Of(line.Recipe.Instrument).PickingSpacingMm, player.Clear);
         Stroke[] firsts = picking.First switch
         {
             FirstStroke.Down => [Stroke.Down],

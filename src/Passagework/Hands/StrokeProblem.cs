@@ -126,7 +126,7 @@ internal sealed class StrokeProblem
         for (var i = 1; i < count; i++)
         {
             steps[i - 1] = Step(i);
-            weights[i - 1] = Math.Pow(reference / _gaps[i], HandConstants.CostPower);
+            weights[i - 1] = HandConstants.Cost(reference / _gaps[i]);
             extras[i - 1] = Array.ConvertAll(_layers[_layerOf[i]], state => Preference(state, _struck[i]));
         }
 
@@ -169,10 +169,7 @@ internal sealed class StrokeProblem
                     ? _rules.CanFollow(from[i], to[j])
                     : _rules.MayFollow(from[i], to[j], context);
                 costs[(i * to.Length) + j] = may
-                    ? Math.Pow(
-                        _rules.Between(from[i], to[j], context).At(_basis) / half,
-                        HandConstants.CostPower
-                    )
+                    ? HandConstants.Cost(_rules.Between(from[i], to[j], context).At(_basis) / half)
                     : double.PositiveInfinity;
             }
         }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Passagework.Instrument;
 
 /// <summary>Where things lie on a neck, in millimetres; frets count from the capo.</summary>
@@ -7,14 +9,14 @@ namespace Passagework.Instrument;
 /// </remarks>
 public sealed class Geometry
 {
+    private static readonly ConditionalWeakTable<Fretboard, Geometry> Known = [];
     private const double UsualScaleMm = 648;
     private const double BassScaleMm = 864;
     private const int Beyond = 2;
     private readonly double[][] _fretMm;
     private readonly double[][] _spacingMm;
 
-    /// <summary>The measures of one instrument.</summary>
-    public Geometry(Fretboard fretboard)
+    private Geometry(Fretboard fretboard)
     {
         var (nut, bridge) = SpacingsOf(fretboard);
         var strings = fretboard.Tuning.StringCount;
@@ -43,6 +45,9 @@ public sealed class Geometry
 
     /// <summary>Distance of the picking point from the bridge (published plucking points: 60–100 mm).</summary>
     public const double PickFromBridgeMm = 80;
+
+    /// <summary>The measures of an instrument, worked out once for as long as the instrument is in use.</summary>
+    public static Geometry Of(Fretboard fretboard) => Known.GetValue(fretboard, board => new Geometry(board));
 
     /// <summary>Spacing of neighbouring strings where they are picked.</summary>
     public double PickingSpacingMm { get; }

@@ -9,7 +9,7 @@ namespace Passagework.Tests.Hands;
 internal sealed class FingeringSearch(Line line, Player player)
 {
     private readonly Fretboard _board = line.Recipe.Instrument;
-    private readonly FrettingMoves _moves = new(new Geometry(line.Recipe.Instrument), player.HandSize);
+    private readonly FrettingMoves _moves = new(Geometry.Of(line.Recipe.Instrument), player.HandSize);
     private readonly double[] _basis = player.Parameters.Basis;
     private readonly LineTimes _times = new(line);
     private readonly List<FretState> _chosen = [];

@@ -9,7 +9,7 @@ namespace Passagework.Tests.Hands;
 /// </summary>
 public class FrettingMovesTests
 {
-    private static readonly Geometry Guitar = new(Fretboard.Standard);
+    private static readonly Geometry Guitar = Geometry.Of(Fretboard.Standard);
     private static readonly FrettingMoves Moves = new(Guitar, handSize: 1);
 
     [Theory]

@@ -309,7 +309,7 @@ public class PickingFactsTests
     ) =>
         PickingCounts.Of(
             Realizer.Plan(Lines.Of(places, Lines.With(technique, first)), Player.At(2)).OrThrow(),
-            new Geometry(Fretboard.Standard).PickingSpacingMm
+            Geometry.Of(Fretboard.Standard).PickingSpacingMm
         );
 
     private static string Counts(string places, Technique technique, FirstStroke first = FirstStroke.Down)

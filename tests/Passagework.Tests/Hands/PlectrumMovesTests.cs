@@ -10,7 +10,7 @@ namespace Passagework.Tests.Hands;
 /// </summary>
 public class PlectrumMovesTests
 {
-    private static readonly double SpacingMm = new Geometry(Fretboard.Standard).PickingSpacingMm;
+    private static readonly double SpacingMm = Geometry.Of(Fretboard.Standard).PickingSpacingMm;
 
     [Theory]
     [InlineData("5 D", "5 U", "220 160 120 84 68")]

@@ -28,7 +28,7 @@ internal sealed class StrokeSearch
         _times = new LineTimes(line);
         _articulation = new Articulation(line, _times);
         var board = line.Recipe.Instrument;
-        var moves = new PlectrumMoves(new Geometry(board).PickingSpacingMm, player.Clear);
+        var moves = new PlectrumMoves(Geometry.Of(board).PickingSpacingMm, player.Clear);
         _rules =
             StrokeRules.For(line.Recipe.Picking, first, moves, board.Tuning.StringCount)
             ?? throw new NotSupportedException();

@@ -35,7 +35,7 @@ public class GeometryTests
     [Fact]
     public void Gaps_shrink_by_the_twelfth_root_of_two()
     {
-        var neck = new Geometry(Fretboard.Standard);
+        var neck = Geometry.Of(Fretboard.Standard);
         double[] expected = [36.4, 34.3, 32.4, 30.6, 28.9, 27.2, 25.7, 24.3, 22.9, 21.6, 20.4, 19.3];
 
         for (var fret = 1; fret <= 12; fret++)
@@ -49,7 +49,7 @@ public class GeometryTests
     [Fact]
     public void Strings_spread_towards_the_bridge()
     {
-        var neck = new Geometry(Fretboard.Standard);
+        var neck = Geometry.Of(Fretboard.Standard);
 
         Assert.Equal(7.0, neck.SpacingMm(1, 0), 1e-9);
         Assert.Equal(7.20, neck.SpacingMm(1, 1), 0.005);
@@ -66,7 +66,7 @@ public class GeometryTests
     [InlineData("E1 A1 D2 G2", 648, 7.0)]
     public void A_named_bass_brings_its_own_measures(string tuning, double scaleLengthMm, double nutMm)
     {
-        var neck = new Geometry(Tuned(tuning));
+        var neck = Geometry.Of(Tuned(tuning));
 
         Assert.Equal(scaleLengthMm / 2, neck.FretMm(1, 12), 1e-9);
         Assert.Equal(nutMm, neck.SpacingMm(1, 0), 1e-9);
@@ -77,8 +77,8 @@ public class GeometryTests
     [InlineData(5, 485.45)]
     public void A_capo_shortens_the_scale(int capo, double restMm)
     {
-        var neck = new Geometry(Tuned("standard", capo: capo));
-        var open = new Geometry(Fretboard.Standard);
+        var neck = Geometry.Of(Tuned("standard", capo: capo));
+        var open = Geometry.Of(Fretboard.Standard);
 
         Assert.Equal(restMm, 648 - neck.FretMm(1, 0), 0.005);
         Assert.Equal(open.FretMm(1, capo + 3), neck.FretMm(1, 3), 1e-9);
@@ -89,7 +89,7 @@ public class GeometryTests
     [Fact]
     public void Strings_of_different_lengths_line_up_at_the_neutral_fret()
     {
-        var fanned = new Geometry(
+        var fanned = Geometry.Of(
             Tuned("seven-string") with
             {
                 ScaleLengthsMm = [648, 652, 656, 660, 664, 668, 673],
