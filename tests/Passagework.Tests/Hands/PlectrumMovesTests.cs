@@ -1,3 +1,4 @@
+using CsCheck;
 using Passagework.Exercises;
 using Passagework.Hands;
 using Passagework.Instrument;
@@ -94,6 +95,24 @@ public class PlectrumMovesTests
                 .At(Player.At(2).Parameters.Basis),
             0.06
         );
+
+    [Fact]
+    public void Mirrored_strings_with_exchanged_strokes_change_no_demand() =>
+        Gen.Select(Gen.Int[1, 6], Gen.Int[1, 6], Gen.Bool, Gen.Bool)
+            .Sample(
+                (from, to, down, next) =>
+                {
+                    var moves = new PlectrumMoves(SpacingMm, Clear.Both);
+                    var (one, two) = (State(from, down), State(to, next));
+                    var (mirroredOne, mirroredTwo) = (State(7 - from, !down), State(7 - to, !next));
+
+                    Assert.Equal(moves.Between(one, two), moves.Between(mirroredOne, mirroredTwo));
+                    Assert.Equal(moves.OnGrid(one, two, 3), moves.OnGrid(mirroredOne, mirroredTwo, 3));
+                }
+            );
+
+    private static StrokeState State(int stringNumber, bool down) =>
+        new(down ? Stroke.Down : Stroke.Up, stringNumber, stringNumber);
 
     private static StrokeState StateOf(string text) =>
         new(text[2] == 'D' ? Stroke.Down : Stroke.Up, text[0] - '0', text[0] - '0');
