@@ -21,6 +21,7 @@ internal static class HandConstants
     public static readonly double StrokeHalfDepthMm = ParameterFile.Constant("strokeHalfDepthMm");
     public static readonly double InsideFactor = ParameterFile.Constant("insideFactor");
     public static readonly double BlockedFactor = ParameterFile.Constant("blockedFactor");
+    public static readonly double RakedStringShare = ParameterFile.Constant("rakedStringShare");
     public static readonly double DownPreference = ParameterFile.Constant("downPreference");
     public static readonly double RingFingerFactor = ParameterFile.Constant("ringFingerFactor");
     public static readonly double ThumbAgainFactor = ParameterFile.Constant("thumbAgainFactor");

@@ -29,15 +29,6 @@ public static class StrokePlanner
         foreach (var first in firsts)
         {
             var rules = StrokeRules.For(picking, first, moves, line.Recipe.Instrument.Tuning.StringCount);
-            if (rules is null)
-            {
-                return new Fault(
-                    "strokes for the technique 'rake' are not planned",
-                    "$.picking.technique",
-                    "sweep plays the same strings in one stroke"
-                );
-            }
-
             best = Cheaper(best, new StrokeProblem(line, fingering, player, rules).Solve());
         }
 

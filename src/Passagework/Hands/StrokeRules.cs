@@ -20,8 +20,8 @@ internal abstract class StrokeRules
     /// <summary>What the second of two strokes asks.</summary>
     public abstract Demand Between(StrokeState from, StrokeState to, StrokeStep step);
 
-    /// <summary>The rules of a technique with that first stroke; null when the technique has none here.</summary>
-    public static StrokeRules? For(PickingPlan plan, Stroke first, PlectrumMoves moves, int strings) =>
+    /// <summary>The rules of a technique with that first stroke.</summary>
+    public static StrokeRules For(PickingPlan plan, Stroke first, PlectrumMoves moves, int strings) =>
         plan.Technique switch
         {
             Technique.Alternate or Technique.Legato => new AlternateRules(moves, first),
@@ -33,6 +33,7 @@ internal abstract class StrokeRules
             Technique.Hybrid => new HybridRules(moves, first, strings),
             Technique.Fingers when plan.Fingers == FingerOrder.Pima => new PimaRules(moves, strings),
             Technique.Fingers => new PairRules(moves, strings, plan.Fingers),
-            _ => null,
+            Technique.Rake => new RakeRules(moves, first, strings),
+            _ => throw new System.Diagnostics.UnreachableException(),
         };
 }

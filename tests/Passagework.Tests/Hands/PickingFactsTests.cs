@@ -231,6 +231,39 @@ public class PickingFactsTests
     }
 
     [Fact]
+    public void Rake_drags_through_the_strings_that_a_swept_stroke_would_skip()
+    {
+        // 6:5 down to 4:5 down over string 5: a sweep step and half a one for the muted string, 80 + 40 ms at level 2,
+        // against 190 ms for the same stroke over a skip.
+        var player = Player.At(2);
+        var raked = Realizer
+            .Plan(Lines.Of("6:5 4:5", Lines.With(Technique.Rake)), player)
+            .OrThrow()
+            .Strokes.Struck[1];
+        var swept = Realizer
+            .Plan(Lines.Of("6:5 4:5", Lines.With(Technique.Sweep)), player)
+            .OrThrow()
+            .Strokes.Struck[1];
+
+        Assert.Equal((Stroke.Down, 4, 5), (raked.State.Action, raked.State.String, raked.State.Anchor));
+        Assert.Equal(120, raked.Demand.At(player.Parameters.Basis), 1e-9);
+        Assert.Equal(190.1, swept.Demand.At(player.Parameters.Basis), 0.1);
+    }
+
+    [Fact]
+    public void Tremolo_on_one_string_never_repeats_a_finger()
+    {
+        var line = Lines.Of("2:5 2:5 2:5 2:5 2:5 2:5 2:5 2:5", Lines.With(Technique.Fingers));
+        var planned = Realizer.Plan(line, Player.At(2)).OrThrow();
+
+        Assert.Equal(0, PickingCounts.Of(planned, 10).SameFingerAgain);
+        Assert.Equal(
+            7,
+            planned.Strokes.Struck.Skip(1).Count(note => note.Demand.At(Player.At(2).Parameters.Basis) <= 130)
+        );
+    }
+
+    [Fact]
     public void Thumb_index_and_middle_roll_without_repeating_a_finger()
     {
         var line = Lines.Of("4:5 3:5 2:5 4:5 3:5 2:5", Lines.With(Technique.Fingers));

@@ -18,6 +18,7 @@ public partial class StrokePlannerTests
     [InlineData(Technique.Sweep, FingerOrder.Pima, 6)]
     [InlineData(Technique.Legato, FingerOrder.Pima, 6)]
     [InlineData(Technique.Free, FingerOrder.Pima, 6)]
+    [InlineData(Technique.Rake, FingerOrder.Pima, 4)]
     [InlineData(Technique.Hybrid, FingerOrder.Pima, 4)]
     [InlineData(Technique.Fingers, FingerOrder.Pima, 4)]
     [InlineData(Technique.Fingers, FingerOrder.IndexMiddle, 4)]

@@ -29,9 +29,7 @@ internal sealed class StrokeSearch
         _articulation = new Articulation(line, _times);
         var board = line.Recipe.Instrument;
         var moves = new PlectrumMoves(Geometry.Of(board).PickingSpacingMm, player.Clear);
-        _rules =
-            StrokeRules.For(line.Recipe.Picking, first, moves, board.Tuning.StringCount)
-            ?? throw new NotSupportedException();
+        _rules = StrokeRules.For(line.Recipe.Picking, first, moves, board.Tuning.StringCount);
         _struck = [.. Enumerable.Range(0, line.Notes.Length).Where(IsStruck)];
         _reference = LineTimes.Median([.. _struck.Zip(_struck.Skip(1), _times.Between)]);
     }
