@@ -10,21 +10,6 @@ namespace Passagework.Bench;
 [MemoryDiagnoser]
 public class MeasureBenchmarks
 {
-    private static readonly string[] Roots =
-    [
-        "C",
-        "C#",
-        "D",
-        "Eb",
-        "E",
-        "F",
-        "F#",
-        "G",
-        "G#",
-        "A",
-        "Bb",
-        "B",
-    ];
     private static readonly Player Player = Player.At(2);
     private Recipe _twoHundred = new();
     private Line _thousand = null!;
@@ -46,7 +31,11 @@ public class MeasureBenchmarks
         _shelf =
         [
             .. Library
-                .All.SelectMany(exercise => Roots.Select(root => InKey(exercise.Recipe, root)))
+                .All.SelectMany(exercise =>
+                    Enumerable
+                        .Range(0, 12)
+                        .Select(pitch => InKey(exercise.Recipe, RootNames.Usual(pitch, minor: true)))
+                )
                 .OfType<Recipe>(),
         ];
     }
@@ -68,8 +57,6 @@ public class MeasureBenchmarks
     public int Whole_shelf_in_twelve_keys() =>
         _shelf.Count(recipe => Measurer.Measure(recipe, Player) is Outcome<Measurement>.Done);
 
-    private static Recipe? InKey(Recipe recipe, string root) =>
-        NoteName.TryParse(root, out var name) && KeyChange.ToRoot(recipe, name).TryGet(out var moved, out _)
-            ? moved
-            : null;
+    private static Recipe? InKey(Recipe recipe, NoteName root) =>
+        KeyChange.ToRoot(recipe, root).TryGet(out var moved, out _) ? moved : null;
 }

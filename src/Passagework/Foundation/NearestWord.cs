@@ -3,9 +3,11 @@ namespace Passagework.Foundation;
 /// <summary>Finds the word that was probably meant.</summary>
 public static class NearestWord
 {
+    private const int LeastBeginning = 3;
+
     /// <summary>
     /// The known word with the smallest edit distance (insertion, deletion, exchange of one letter, swap of two
-    /// neighbours, ignoring case); null when the best needs more than a third of the letters changed.
+    /// neighbours, ignoring case), a word of which the beginning was written counting as one change; null when the best needs more than a third of the letters changed.
     /// </summary>
     public static string? Find(string written, IEnumerable<string> known)
     {
@@ -13,7 +15,10 @@ public static class NearestWord
         var least = int.MaxValue;
         foreach (var word in known)
         {
-            var distance = Distance(written, word);
+            var begun =
+                written.Length >= LeastBeginning
+                && word.StartsWith(written, StringComparison.OrdinalIgnoreCase);
+            var distance = begun ? 1 : Distance(written, word);
             if (distance < least)
             {
                 (best, least) = (word, distance);

@@ -16,22 +16,6 @@ internal static class Lines
     public const string ThreePerString =
         "6:5 6:7 6:8 5:5 5:7 5:8 4:5 4:7 4:9 3:5 3:7 3:9 2:6 2:8 2:10 1:7 1:8 1:10";
 
-    private static readonly string[] Names =
-    [
-        "C",
-        "C#",
-        "D",
-        "Eb",
-        "E",
-        "F",
-        "F#",
-        "G",
-        "G#",
-        "A",
-        "Bb",
-        "B",
-    ];
-
     /// <summary>A line of places separated by spaces; | separates groups, h or p before a place slurs to it.</summary>
     public static Line Of(string places, Recipe? recipe = null)
     {
@@ -110,7 +94,5 @@ internal static class Lines
         Place.TryParse(text, out var place) ? place : throw new FormatException(text);
 
     private static SpelledPitch PitchOf(int midi) =>
-        NoteName.TryParse(Names[midi % 12], out var name)
-            ? SpelledPitch.At(name, midi)
-            : throw new FormatException(Names[midi % 12]);
+        SpelledPitch.At(RootNames.Usual(midi, minor: true), midi);
 }

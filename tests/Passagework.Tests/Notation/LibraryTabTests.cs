@@ -10,21 +10,9 @@ namespace Passagework.Tests.Notation;
 /// <summary>The whole starting library through its file and through text tab, in all keys and several tunings.</summary>
 public class LibraryTabTests
 {
-    private static readonly string[] Roots =
-    [
-        "C",
-        "C#",
-        "D",
-        "Eb",
-        "E",
-        "F",
-        "F#",
-        "G",
-        "G#",
-        "A",
-        "Bb",
-        "B",
-    ];
+    private static readonly IEnumerable<NoteName> Roots = Enumerable
+        .Range(0, 12)
+        .Select(pitch => RootNames.Usual(pitch, minor: true));
 
     // How many of the 82 exercises × 12 keys lie on the neck; the rest need places that the tuning does not have.
     [Theory]
@@ -64,14 +52,10 @@ public class LibraryTabTests
         Assert.Equal(Text(what, played), Text(what, again));
     }
 
-    private static Recipe? Moved(Recipe recipe, Tuning tuning, string root) =>
+    private static Recipe? Moved(Recipe recipe, Tuning tuning, NoteName root) =>
         KeyChange
             .ToTuning(recipe, tuning)
-            .Then(retuned =>
-                NoteName.TryParse(root, out var name)
-                    ? KeyChange.ToRoot(retuned, name)
-                    : throw new FormatException(root)
-            )
+            .Then(retuned => KeyChange.ToRoot(retuned, root))
             .Then(moved =>
                 LineBuilder
                     .Build(moved)
