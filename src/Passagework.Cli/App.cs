@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using Passagework.Cli.Commands;
 using Passagework.Foundation;
 
@@ -46,8 +47,13 @@ internal static class App
 
     private static int Invoke(IReadOnlyList<string> args, Terminal terminal)
     {
-        var root = new RootCommand("What a technique exercise for fretted strings asks of each hand.")
+        var root = new Command(
+            "passagework",
+            "What a technique exercise for fretted strings asks of each hand."
+        )
         {
+            new HelpOption(),
+            new VersionOption(),
             ShelfCommand.Create(terminal),
             ShowCommand.Create(terminal),
             MeasureCommand.Create(terminal),
@@ -69,7 +75,7 @@ internal static class App
     }
 
     // The parser asks for a command where a wrong one was given; say which one was probably meant.
-    private static string Misused(RootCommand root, ParseResult parsed)
+    private static string Misused(Command root, ParseResult parsed)
     {
         var word = parsed.UnmatchedTokens.FirstOrDefault("-");
         return parsed.CommandResult.Command == root && !word.StartsWith('-')

@@ -6,7 +6,7 @@ namespace Passagework.Cli;
 internal static class Arguments
 {
     public static Argument<string> Exercise() =>
-        new("exercise") { Description = "An id of the shelf, a recipe file, or - for standard input." };
+        new("exercise") { Description = "An id of the shelf, an exercise file, or - for standard input." };
 
     public static Option<bool> Json() => new("--json") { Description = "Print JSON for machines." };
 

@@ -56,37 +56,41 @@ internal static class ShelfCommand
     private static string ForPeople(IReadOnlyList<LibraryExercise> chosen, Player player)
     {
         var text = new StringBuilder();
-        text.AppendLine($"The shelf, top tempo for the level {player.LevelText}").AppendLine();
-        string? family = null;
-        foreach (var exercise in chosen)
+        text.AppendLine($"The shelf, with a plausible top tempo for the level {player.LevelText}");
+        foreach (var family in chosen.GroupBy(exercise => exercise.Family))
         {
-            if (exercise.Family != family)
+            var first = family.First();
+            text.AppendLine().AppendLine($"{family.Key}: {first.Recipe.Purpose}");
+            if (Measured(first, player)?.Fit?.Sentence is { } sentence)
             {
-                family = exercise.Family;
-                text.AppendLine($"{exercise.Recipe.Title}: {exercise.Recipe.Purpose}");
+                text.AppendLine($"  {sentence}");
             }
 
-            text.AppendLine(Row(exercise, player));
+            foreach (var exercise in family)
+            {
+                text.AppendLine(Row(exercise, player));
+            }
         }
 
         return text.ToString();
     }
 
+    private static Measurement? Measured(LibraryExercise exercise, Player player) =>
+        Measurer.Measure(exercise.Recipe, player).TryGet(out var measured, out _) ? measured : null;
+
     private static string Row(LibraryExercise exercise, Player player)
     {
-        var name = exercise.Id.PadRight(30);
-        if (!Measurer.Measure(exercise.Recipe, player).TryGet(out var measured, out var fault))
+        var name = exercise.Id.PadRight(32);
+        if (Measured(exercise, player) is not { } measured)
         {
-            return $"  {name}  {fault.What}";
+            return $"  {name}  not playable at this level";
         }
 
         var notesPerBeat = exercise.Recipe.Rhythm.NotesPerBeat;
         var tempo = Words.Bpm(measured.Ceiling, notesPerBeat);
-        return Words
-            .Text(
-                $"  {name}  {measured.Realization.Notes.Length, 3} notes, {notesPerBeat} a beat  {tempo, 8} bpm  {measured.Fit?.Sentence ?? ""}"
-            )
-            .TrimEnd();
+        return Words.Text(
+            $"  {name}  {measured.Realization.Notes.Length, 3} notes, {notesPerBeat} a beat  {tempo, 8} bpm"
+        );
     }
 
     private static string ForMachines(IReadOnlyList<LibraryExercise> chosen, Player player) =>
@@ -108,7 +112,7 @@ internal static class ShelfCommand
             ["title"] = exercise.Recipe.Title,
             ["purpose"] = exercise.Recipe.Purpose,
         };
-        if (Measurer.Measure(exercise.Recipe, player).TryGet(out var measured, out _))
+        if (Measured(exercise, player) is { } measured)
         {
             entry["notes"] = measured.Realization.Notes.Length;
             entry["notesPerBeat"] = exercise.Recipe.Rhythm.NotesPerBeat;

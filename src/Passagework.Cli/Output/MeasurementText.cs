@@ -170,6 +170,12 @@ internal static class MeasurementText
                 $"  {Limiting(ceiling)} sets the pace: fretting hand in {100 * range.FrettingShare:0} of 100 cases, picking hand in {100 * range.PickingShare:0}, their meeting in {100 * range.TogetherShare:0}"
             )
         );
+        var relaxed = Ceiling.RelaxedShare;
+        text.AppendLine(
+            Text(
+                $"  relaxed up to about {60 * relaxed * range.Low / notesPerBeat:0}–{60 * relaxed * range.High / notesPerBeat:0} ({100 * relaxed:0} % of it, assumed)"
+            )
+        );
         if (measured.RatioToScale is { } ratio)
         {
             text.AppendLine(Text($"  {100 * ratio:0} % of the plain scale in the same layout"));

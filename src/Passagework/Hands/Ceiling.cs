@@ -22,6 +22,9 @@ public enum Limit
 /// <param name="Range">How far the least could be off; null when no hand is asked anything.</param>
 public sealed record Ceiling(double? Fretting, double? Picking, double? Together, CeilingRange? Range)
 {
+    /// <summary>Share of a ceiling up to which playing is relaxed (assumed; the level ladder scales with it).</summary>
+    public static double RelaxedShare => HandConstants.RelaxedLoad;
+
     /// <summary>The smallest of the three; null when no hand is asked anything.</summary>
     public double? Least => new[] { Fretting, Picking, Together }.Min();
 
@@ -39,7 +42,7 @@ public sealed record Ceiling(double? Fretting, double? Picking, double? Together
     /// <param name="seconds">How long it is kept up.</param>
     /// <param name="load">The largest load; relaxed playing does not tire.</param>
     public static double DurationFactor(double seconds, double load = 1) =>
-        load <= HandConstants.RelaxedLoad
+        load <= RelaxedShare
             ? 1
             : 1 - (HandConstants.FatigueShare * (1 - Math.Exp(-seconds / HandConstants.FatigueSeconds)));
 }

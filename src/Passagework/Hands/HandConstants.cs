@@ -34,9 +34,8 @@ internal static class HandConstants
     public static readonly int WindowMoves = (int)ParameterFile.Constant("windowMoves");
     public static readonly double WindowTolerance = ParameterFile.Constant("windowTolerance");
     public static readonly double FatigueShare = ParameterFile.Constant("fatigueShare");
-    public static readonly double FatigueSeconds = ParameterFile.Constant("fatigueSeconds");
     public static readonly double RelaxedLoad = ParameterFile.Constant("relaxedLoad");
-    public static readonly double WorkingLoad = ParameterFile.Constant("workingLoad");
+    public static readonly double FatigueSeconds = ParameterFile.Constant("fatigueSeconds");
 
     private static readonly int CostPower = (int)ParameterFile.Constant("costPower");
     private static readonly double[,] Spans = SpanTable();
