@@ -24,8 +24,12 @@ internal sealed class Articulation
             .ToDictionary(locked => locked.Note, locked => locked.Stroke ?? Stroke.None);
     }
 
-    /// <summary>The stroke that a teacher fixed on a note; null when it is free.</summary>
-    public Stroke? LockedStroke(int note) => _lockedStrokes.TryGetValue(note, out var stroke) ? stroke : null;
+    private Stroke? LockedStroke(int note) =>
+        _lockedStrokes.TryGetValue(note, out var stroke) ? stroke : null;
+
+    /// <summary>The stroke that a struck note is fixed to; a lock on no stroke fixes nothing where it can't be slurred.</summary>
+    public Stroke? FixedStroke(int note) =>
+        LockedStroke(note) is { } stroke and not Stroke.None ? stroke : null;
 
     /// <summary>What is asked of a note before its place is known.</summary>
     public Wish WishOf(int note)

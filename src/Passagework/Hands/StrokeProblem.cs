@@ -95,12 +95,7 @@ internal sealed class StrokeProblem
 
     private int LayerOf(int note)
     {
-        var key = (_fingering.Notes[note].Place.String, _articulation.LockedStroke(note));
-        if (key.Item2 == Stroke.None)
-        {
-            key.Item2 = null;
-        }
-
+        var key = (_fingering.Notes[note].Place.String, Locked: _articulation.FixedStroke(note));
         if (!_layerNumbers.TryGetValue(key, out var number))
         {
             number = _layers.Count;
@@ -108,7 +103,7 @@ internal sealed class StrokeProblem
             _layers.Add([
                 .. _rules
                     .States(key.String)
-                    .Where(state => key.Item2 is not { } locked || state.Action == locked)
+                    .Where(state => key.Locked is not { } locked || state.Action == locked)
                     .OrderBy(state => (state.Action, state.Anchor)),
             ]);
         }
@@ -141,7 +136,7 @@ internal sealed class StrokeProblem
         return new LayeredProblem(start, new long[first.Length], steps, weights, extras);
     }
 
-    private bool IsLocked(int i) => _articulation.LockedStroke(_struck[i]) is not null;
+    private bool IsLocked(int i) => _articulation.FixedStroke(_struck[i]) is not null;
 
     private LayeredStep Step(int i)
     {

@@ -326,6 +326,26 @@ public class PickingFactsTests
     }
 
     [Fact]
+    public void Lock_on_no_stroke_changes_nothing_where_the_note_must_be_struck()
+    {
+        // A repeated note can't be slurred. The lock on note 1 lifts the technique's rule there and nowhere else.
+        var recipe = Lines.With(Technique.AllUp) with
+        {
+            Fretting = new FrettingPlan
+            {
+                Locks = [new(1, Stroke: Stroke.Down), new(2, Stroke: Stroke.None)],
+            },
+        };
+
+        var strokes = Realizer
+            .Plan(Lines.Of("4:5 4:5 4:5 4:5 4:5", recipe), Player.At(4))
+            .OrThrow()
+            .Strokes.Strokes;
+
+        Assert.Equal("UDUUU", string.Concat(strokes.Select(PickingCounts.LetterOf)));
+    }
+
+    [Fact]
     public void Best_first_stroke_is_the_cheaper_one()
     {
         // Straight up the box from D every change is inside, from U outside, which is cheaper (three preferences

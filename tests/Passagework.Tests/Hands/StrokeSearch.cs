@@ -81,11 +81,11 @@ internal sealed class StrokeSearch
             return;
         }
 
-        var locked = _articulation.LockedStroke(_struck[i]);
+        var locked = FixedStroke(_struck[i]);
         foreach (
             var state in _rules
                 .States(_fingering.Notes[_struck[i]].Place.String)
-                .Where(state => locked is null or Stroke.None || locked == state.Action)
+                .Where(state => locked is null || locked == state.Action)
                 .OrderBy(state => (state.Action, state.Anchor))
         )
         {
@@ -97,6 +97,14 @@ internal sealed class StrokeSearch
             }
         }
     }
+
+    private Stroke? FixedStroke(int note) =>
+        _line
+            .Recipe.Fretting.Locks.Where(entry =>
+                entry.Note == note && entry.Stroke is not (null or Stroke.None)
+            )
+            .Select(entry => entry.Stroke)
+            .FirstOrDefault();
 
     private double? Cost(int i, StrokeState state, bool locked)
     {
