@@ -345,6 +345,21 @@ public class PickingFactsTests
         Assert.Equal("UDUUU", string.Concat(strokes.Select(PickingCounts.LetterOf)));
     }
 
+    [Theory]
+    [InlineData("5:5 h4:0", "DU")]
+    [InlineData("5:5 h5:0", "D-")]
+    [InlineData("5:5 h4:7", "D-")]
+    [InlineData("5:5 h5:5", "DU")]
+    public void Open_string_after_another_and_a_repeated_note_are_struck_whatever_slur_is_written(
+        string places,
+        string expected
+    )
+    {
+        var strokes = Realizer.Plan(Lines.Of(places), Player.At(2)).OrThrow().Strokes.Strokes;
+
+        Assert.Equal(expected, string.Concat(strokes.Select(PickingCounts.LetterOf)));
+    }
+
     [Fact]
     public void Best_first_stroke_is_the_cheaper_one()
     {
