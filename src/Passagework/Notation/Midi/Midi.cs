@@ -11,7 +11,7 @@ namespace Passagework.Notation;
 public static class Midi
 {
     /// <summary>Largest file that is read, in bytes.</summary>
-    public const int MostBytes = 8 << 20;
+    public const int MostBytes = 4 << 20;
 
     /// <summary>Writes what is played as a Standard MIDI File; the same input gives the same bytes.</summary>
     /// <exception cref="ArgumentException">A note begins before the first bar line.</exception>
@@ -27,7 +27,7 @@ public static class Midi
     {
         if (file.Length > MostBytes)
         {
-            return new Fault("the file is larger than 8 MB", "", "at most 8,388,608 bytes");
+            return new Fault("the file is larger than 4 MB", "", "at most 4,194,304 bytes");
         }
 
         var chosen = options ?? new MidiReading();

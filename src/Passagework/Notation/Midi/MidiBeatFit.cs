@@ -9,6 +9,7 @@ internal static class MidiBeatFit
     private const double Apart = 1.0 / 32;
     private const double Merging = 10;
     private const double Rarity = 4;
+    private const double Known = 0.5;
 
     // The price of a division: simple and usual ones are cheap.
     private static readonly ImmutableArray<(int Parts, double Price)> Prices =
@@ -37,8 +38,14 @@ internal static class MidiBeatFit
         return [.. beats.Select(places => Cheapest(places, RarityOf))];
     }
 
-    /// <summary>The division for a single time, such as the end of a note.</summary>
-    public static int DivideFor(double place) => Cheapest([place], _ => 0);
+    /// <summary>The division for the end of a note, where the division of its beginning is preferred.</summary>
+    public static int DivideFor(double place, int known)
+    {
+        var parts = Cheapest([place], _ => 0);
+        return Misfit([place], known) + Known <= Misfit([place], parts) + PriceOf(parts) ? known : parts;
+    }
+
+    private static double PriceOf(int parts) => Prices.First(entry => entry.Parts == parts).Price;
 
     private static int Cheapest(IReadOnlyList<double> places, Func<int, double> rarity) =>
         Prices.MinBy(entry => entry.Price + rarity(entry.Parts) + Misfit(places, entry.Parts)).Parts;

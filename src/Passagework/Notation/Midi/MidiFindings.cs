@@ -28,12 +28,12 @@ internal sealed class MidiFindings
         }
     }
 
-    public void LeaveOut(int midi, Func<string> where)
+    public void LeaveOut(int midi, Lazy<string> where)
     {
         NotesLeftOut++;
         if (_leftOut.Count < MostLeftOut)
         {
-            _leftOut.Add(new MidiLeftOut(midi, where()));
+            _leftOut.Add(new MidiLeftOut(midi, where.Value));
         }
     }
 

@@ -11,7 +11,7 @@ internal sealed class MidiGrid
 {
     private const int TicksPerPart = 8;
     private const int CoarseUnit = 16;
-    private const int FinestRemarked = 25_000;
+    private const int FinestRemarked = 1_000_000;
     private const double HalfATick = 0.5 + 1e-6;
 
     private static readonly int[] Fine = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 20, 24, 28, 32];
@@ -21,6 +21,7 @@ internal sealed class MidiGrid
     private readonly bool _asWritten;
     private readonly Dictionary<long, int> _divisions = [];
     private readonly bool _isExact;
+    private int _parts = 1;
 
     /// <summary>The grid of a track.</summary>
     /// <param name="frame">Metre and bar lines.</param>
@@ -49,8 +50,8 @@ internal sealed class MidiGrid
         return _isExact ? time : Rounded(time, _divisions[BeatOf(time)]);
     }
 
-    /// <summary>The written time of the end of a note.</summary>
-    public Fraction EndAt(long tick)
+    /// <summary>The written time of the end of a note that begins at <paramref name="onset"/>.</summary>
+    public Fraction EndAt(long tick, long onset)
     {
         var time = Straight(tick);
         if (_isExact && _asWritten)
@@ -59,12 +60,22 @@ internal sealed class MidiGrid
         }
 
         var exact = _asWritten ? FineHit(parts => Hits(tick, parts)) : 0;
-        return Rounded(time, exact > 0 ? exact : MidiBeatFit.DivideFor(PlaceIn(time)));
+        return Rounded(time, exact > 0 ? exact : MidiBeatFit.DivideFor(PlaceIn(time), PartsAt(onset)));
     }
 
     /// <summary>How far a tick lies from a written time, in ticks.</summary>
-    public double TicksBetween(long tick, Fraction written) =>
-        Math.Abs(tick - _frame.Origin - _frame.TicksOf(_feel.Played(written, _frame.Meter)));
+    public double TicksBetween(long tick, Fraction written)
+    {
+        var ticks = _feel.Played(written, _frame.Meter) * Fraction.Of(4L * _frame.Division);
+        return Math.Abs((Fraction.Of(tick - _frame.Origin) - ticks).ToDouble());
+    }
+
+    // The division that the onset is known by.
+    private int PartsAt(long onset)
+    {
+        var time = Straight(onset);
+        return _isExact ? _parts : _divisions[BeatOf(time)];
+    }
 
     private Fraction Straight(long tick) => _feel.Written(_frame.TimeOf(tick), _frame.Meter);
 
@@ -90,12 +101,15 @@ internal sealed class MidiGrid
         var unit = 1L;
         foreach (var onset in onsets)
         {
-            var denominator = (Straight(onset) * Fraction.Of(4)).Denominator;
+            var time = Straight(onset);
+            var denominator = (time * Fraction.Of(4)).Denominator;
             unit = denominator > finest ? long.MaxValue : WholeNumbers.Lcm(unit, denominator);
             if (unit > finest)
             {
                 return false;
             }
+
+            _parts = (int)WholeNumbers.Lcm(_parts, (time / _frame.Meter.Beat).Denominator);
         }
 
         return true;

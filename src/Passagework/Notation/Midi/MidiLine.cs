@@ -90,7 +90,7 @@ internal sealed class MidiLine
             .GroupBy(group => group.Time)
             .OrderBy(group => group.Key)
             .Select(group =>
-                (Time: group.Key, Top: TopOf(group.SelectMany(entry => entry.Sounds), group.Key))
+                (Time: group.Key, Top: TopOf([.. group.SelectMany(entry => entry.Sounds)], group.Key))
             )
             .ToList();
         var cut = 0;
@@ -127,18 +127,25 @@ internal sealed class MidiLine
     }
 
     // The highest of the notes that begin together; the longest of equals.
-    private MidiSound TopOf(IEnumerable<MidiSound> sounds, Fraction time)
+    private MidiSound TopOf(List<MidiSound> sounds, Fraction time)
     {
-        var ordered = sounds
-            .OrderByDescending(sound => sound.Key)
-            .ThenByDescending(sound => sound.End)
-            .ToList();
-        for (var i = 1; i < ordered.Count; i++)
+        var top = 0;
+        for (var i = 1; i < sounds.Count; i++)
         {
-            _findings.LeaveOut(ordered[i].Key, () => _frame.PlaceOf(time));
+            var (rival, best) = (sounds[i], sounds[top]);
+            top = (rival.Key, rival.End).CompareTo((best.Key, best.End)) > 0 ? i : top;
         }
 
-        return ordered[0];
+        var where = new Lazy<string>(() => _frame.PlaceOf(time));
+        for (var i = 0; i < sounds.Count; i++)
+        {
+            if (i != top)
+            {
+                _findings.LeaveOut(sounds[i].Key, where);
+            }
+        }
+
+        return sounds[top];
     }
 
     private Fraction EndOf(MidiSound sound, Fraction onset, Fraction? next, long nextTick)
@@ -150,7 +157,7 @@ internal sealed class MidiLine
             return follower;
         }
 
-        var end = _grid.EndAt(sound.End);
+        var end = _grid.EndAt(sound.End, sound.Start);
         var least = onset + (_frame.Meter.Beat / Fraction.Of(ShortestPart));
         var longEnough = end > onset ? end : least;
         return next is { } limit && longEnough > limit ? limit : longEnough;
