@@ -32,10 +32,7 @@ internal static class FuzzCommand
     {
         var run = new FuzzRun(target);
         var begun = Stopwatch.GetTimestamp();
-        var worker = new Thread(() => run.Go(new Mutator(target.Seeds(), seed), count))
-        {
-            IsBackground = true,
-        };
+        var worker = new Thread(() => run.Go(new Mutator(target, seed), count)) { IsBackground = true };
         worker.Start();
         while (!worker.Join(Look))
         {
@@ -55,7 +52,7 @@ internal static class FuzzCommand
     {
         foreach (var (text, what) in run.Failures)
         {
-            Console.WriteLine($"--- {what}\n{text}\n---");
+            Console.WriteLine($"--- {what}\n{target.Shown(text)}\n---");
         }
 
         Console.WriteLine(

@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Text;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Hands;
@@ -14,7 +15,23 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
     private const int MeasuredNotes = 300;
 
     public static IReadOnlyList<FuzzTarget> All { get; } =
-    [new("tab", AcceptsTab), new("recipe", AcceptsRecipe)];
+    [
+        new("tab", AcceptsTab),
+        new("recipe", AcceptsRecipe),
+        new("midi", AcceptsMidi) { Letters = Encoding.Latin1, Mend = MidiLengths.Mend },
+    ];
+
+    /// <summary>How bytes become the text of an input; Latin-1 keeps every byte as it is.</summary>
+    public Encoding Letters { get; private init; } = Encoding.UTF8;
+
+    /// <summary>What is done to three of four inputs after they were spoiled; null for nothing.</summary>
+    public Action<byte[]>? Mend { get; private init; }
+
+    /// <summary>Whether inputs are text and not bytes.</summary>
+    public bool IsText => Letters is UTF8Encoding;
+
+    /// <summary>An input as it is printed: text, or bytes in hexadecimal.</summary>
+    public string Shown(string input) => IsText ? input : Convert.ToHexString(Letters.GetBytes(input));
 
     public IReadOnlyList<string> Seeds()
     {
@@ -42,6 +59,20 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
             : throw new InvalidOperationException("An accepted tab has no notes, or one without length.");
     }
 
+    // What is read can be laid out, and when it is written again it keeps its notes.
+    private static bool AcceptsMidi(string text)
+    {
+        if (!Midi.Read(Encoding.Latin1.GetBytes(text)).TryGet(out var import, out _))
+        {
+            return false;
+        }
+
+        var line = LineBuilder.Build(import.Recipe).OrThrow();
+        return line.Notes.Length + import.NotesLeftOut == import.Tracks[import.Track - 1].Notes
+            ? true
+            : throw new InvalidOperationException("Notes are neither kept nor left out.");
+    }
+
     // What is read must be written without loss, and what can be laid out must be measured or refused.
     private static bool AcceptsRecipe(string text)
     {
@@ -62,10 +93,10 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
             && (line.Notes.Length > MeasuredNotes || Measurer.Measure(line, Player.At(2)) is not null);
     }
 
-    private static string ReadResource(Assembly assembly, string name)
+    private string ReadResource(Assembly assembly, string name)
     {
         using var stream = assembly.GetManifestResourceStream(name) ?? throw new FileNotFoundException(name);
-        using var reader = new StreamReader(stream);
+        using var reader = new StreamReader(stream, Letters);
         return reader.ReadToEnd();
     }
 }

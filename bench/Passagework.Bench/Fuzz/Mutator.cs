@@ -7,54 +7,78 @@ internal sealed class Mutator
 {
     private const int MostChanges = 6;
     private const int LongestInput = 1 << 16;
-    private static readonly byte[][] Tokens =
+    private static readonly string[] TextTokens =
     [
-        .. new[]
-        {
-            "0",
-            "-1",
-            "99",
-            "999999999999999999999",
-            "1/0",
-            "(1/9223372036854775807)",
-            "|",
-            "||:",
-            ":|",
-            "x99",
-            "(",
-            ")",
-            "[",
-            "]",
-            "{",
-            "}",
-            "\"",
-            "\\",
-            "/",
-            "\n",
-            "\r\n",
-            "\t",
-            "\0",
-            "12",
-            "-----",
-            "e|",
-            "null",
-            "h",
-            "7b9r7",
-            "♯",
-            "🎸",
-            "Tuning: ",
-            "Meter: 4/4\n",
-            "Rhythm  ",
-        }.Select(Encoding.UTF8.GetBytes),
+        "0",
+        "-1",
+        "99",
+        "999999999999999999999",
+        "1/0",
+        "(1/9223372036854775807)",
+        "|",
+        "||:",
+        ":|",
+        "x99",
+        "(",
+        ")",
+        "[",
+        "]",
+        "{",
+        "}",
+        "\"",
+        "\\",
+        "/",
+        "\n",
+        "\r\n",
+        "\t",
+        "\0",
+        "12",
+        "-----",
+        "e|",
+        "null",
+        "h",
+        "7b9r7",
+        "♯",
+        "🎸",
+        "Tuning: ",
+        "Meter: 4/4\n",
+        "Rhythm  ",
+    ];
+
+    // Heads of chunks, lengths that lie, events of MIDI files.
+    private static readonly string[] ByteTokens =
+    [
+        "MThd\0\0\0\u0006",
+        "MTrk\0\0\0\u0010",
+        "MTrkÿÿÿÿ",
+        "ÿÿÿ\u007f",
+        "\0ÿ/\0",
+        "\0ÿQ\u0003\0\0\0",
+        "\0ÿX\u0004\u0003\u0003\u0018\b",
+        "\0ÿY\u0002\u0003\0",
+        "\0\u0090@P",
+        "\u0083`@\0",
+        "\0\u0099$P",
+        "\0ð\u0002A÷",
+        "\0ÿ\u0001\u0028passagework: swing 2/3, notes per beat 2, exact",
+        "\0\0",
+        "ÿ",
     ];
 
     private readonly Random _random;
+    private readonly Encoding _letters;
+    private readonly byte[][] _tokens;
+    private readonly Action<byte[]>? _mend;
     private readonly byte[][] _seeds;
 
-    public Mutator(IEnumerable<string> seeds, int seed)
+    public Mutator(FuzzTarget target, int seed)
     {
         _random = new Random(seed);
-        _seeds = [.. seeds.Select(Encoding.UTF8.GetBytes)];
+        _letters = target.Letters;
+        _mend = target.Mend;
+        _seeds = [.. target.Seeds().Select(_letters.GetBytes)];
+        var tokens = target.IsText ? TextTokens : ByteTokens;
+        _tokens = [.. tokens.Select(_letters.GetBytes)];
     }
 
     /// <summary>The next spoiled input; bytes that are no longer UTF-8 become U+FFFD as they would in a file.</summary>
@@ -67,7 +91,13 @@ internal sealed class Mutator
             Change(bytes);
         }
 
-        return Encoding.UTF8.GetString([.. bytes]);
+        byte[] spoiled = [.. bytes];
+        if (_mend is not null && _random.Next(4) > 0)
+        {
+            _mend(spoiled);
+        }
+
+        return _letters.GetString(spoiled);
     }
 
     private void Change(List<byte> bytes)
@@ -82,7 +112,7 @@ internal sealed class Mutator
                 bytes[at] = (byte)_random.Next(32, 127);
                 break;
             case 2:
-                bytes.InsertRange(at, Any(Tokens));
+                bytes.InsertRange(at, Any(_tokens));
                 break;
             case 3:
                 bytes.RemoveRange(at, Math.Min(bytes.Count - at, 1 + _random.Next(12)));

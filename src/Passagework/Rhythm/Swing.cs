@@ -47,4 +47,25 @@ public readonly record struct Swing
             ? start + (inside * two * Share)
             : start + (pair * Share) + ((inside - half) * two * (Fraction.One - Share));
     }
+
+    /// <summary>The written time of a played time: undoes <see cref="Apply"/>.</summary>
+    /// <param name="played">The exact, swung time.</param>
+    /// <param name="meter">Gives the felt beat.</param>
+    /// <param name="notesPerBeat">Pulses per felt beat; swing acts at 2 and 4.</param>
+    public Fraction Undo(Fraction played, Meter meter, int notesPerBeat)
+    {
+        if (IsStraight || notesPerBeat is not (2 or 4))
+        {
+            return played;
+        }
+
+        var pair = meter.Beat * Fraction.Of(2, notesPerBeat);
+        var inside = played.Modulo(pair);
+        var start = played - inside;
+        var middle = pair * Share;
+        var two = Fraction.Of(2);
+        return inside <= middle
+            ? start + (inside / (two * Share))
+            : start + (pair * Fraction.Of(1, 2)) + ((inside - middle) / (two * (Fraction.One - Share)));
+    }
 }

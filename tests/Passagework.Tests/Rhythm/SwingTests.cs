@@ -105,6 +105,24 @@ public sealed class SwingTests
     }
 
     [Fact]
+    public void Undo_gives_back_every_written_time() =>
+        Gen.Int[50, 75]
+            .Select(Gen.Int[-500, 500], Gen.Int[1, 60], Gen.Int[1, 8])
+            .Sample(
+                (part, numerator, denominator, notesPerBeat) =>
+                {
+                    Assert.True(Swing.TryOf(Fraction.Of(part, 100), out var swing));
+                    var written = Fraction.Of(numerator, denominator);
+                    var played = swing.Apply(written, default, notesPerBeat);
+                    return swing.Undo(played, default, notesPerBeat) == written;
+                }
+            );
+
+    [Fact]
+    public void Undo_straightens_the_off_beat() =>
+        Assert.Equal("1/8", Beats.Swing("2/3").Undo(Fraction.Of(1, 6), default, 2).ToString());
+
+    [Fact]
     public void Default_is_straight()
     {
         Assert.True(default(Swing).IsStraight);
