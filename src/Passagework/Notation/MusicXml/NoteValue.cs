@@ -28,6 +28,9 @@ internal readonly record struct NoteValue(int Halvings, int Dots)
         "1024th",
     ];
 
+    /// <summary>Length of the shortest value that has a name.</summary>
+    public static Fraction Shortest { get; } = Fraction.Of(1, 1 << ShortestHalvings);
+
     /// <summary>As MusicXML calls it, dots apart.</summary>
     public string Name => Names[Halvings - LongestHalvings];
 

@@ -31,7 +31,7 @@ internal sealed class ScoreSpans
         var spans = ImmutableArray.CreateBuilder<ScoreSpan>();
         for (var start = Fraction.Zero; start < _meter.Bar; start = spans[^1].End)
         {
-            if (SpanAt(start) is not { } span)
+            if (SpanAt(start) is not { } span || span.Unit < NoteValue.Shortest)
             {
                 return null;
             }

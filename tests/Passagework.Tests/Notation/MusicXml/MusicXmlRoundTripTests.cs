@@ -26,8 +26,7 @@ public sealed class MusicXmlRoundTripTests
         "1",
         "5/4",
         "1/64",
-        "1/256",
-        "3/128",
+        "3/64",
     ];
 
     private static readonly int[] Odd = [1, 1, 3, 3, 5, 7, 9, 11];
