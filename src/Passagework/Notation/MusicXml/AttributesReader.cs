@@ -46,17 +46,26 @@ internal sealed class AttributesReader(XmlWalk walk, ReadPart part)
         return null;
     }
 
-    private int NumberOf() => Math.Clamp(ReadNumbers.Whole(walk.Attribute("number")) ?? 1, 1, ReadPart.MostStaves);
+    private int NumberOf() =>
+        Math.Clamp(ReadNumbers.Whole(walk.Attribute("number")) ?? 1, 1, ReadPart.MostStaves);
 
     private Fault? ReadDivisions(string text)
     {
-        if (ReadNumbers.Exact(text) is { } divisions && divisions > Fraction.Zero && divisions <= MostDivisions)
+        if (
+            ReadNumbers.Exact(text) is { } divisions
+            && divisions > Fraction.Zero
+            && divisions <= MostDivisions
+        )
         {
             part.Divisions = divisions;
             return null;
         }
 
-        return new Fault($"{Quote.Short(text)} divisions of a quarter", part.Spot, "above 0, at most 1000000");
+        return new Fault(
+            $"{Quote.Short(text)} divisions of a quarter",
+            part.Spot,
+            "above 0, at most 1000000"
+        );
     }
 
     private void ReadKey()
@@ -190,8 +199,13 @@ internal sealed class AttributesReader(XmlWalk walk, ReadPart part)
             }
         }
 
-        var up = new Interval((letters ?? UsualLetters(semitones)) + (7 * octaves), semitones + (12 * octaves));
-        foreach (var staff in number.Length == 0 ? Enumerable.Range(1, ReadPart.MostStaves) : [Clamped(number)])
+        var up = new Interval(
+            (letters ?? UsualLetters(semitones)) + (7 * octaves),
+            semitones + (12 * octaves)
+        );
+        foreach (
+            var staff in number.Length == 0 ? Enumerable.Range(1, ReadPart.MostStaves) : [Clamped(number)]
+        )
         {
             part.Staff(staff).Transposition = up;
         }

@@ -53,7 +53,10 @@ internal static class LaneChoice
 
         return found.Notes.Count > 0
             ? found
-            : new Fault($"part {Quote.Short(asked)} has no pitched notes", Right: "another of " + Names(score));
+            : new Fault(
+                $"part {Quote.Short(asked)} has no pitched notes",
+                Right: "another of " + Names(score)
+            );
     }
 
     private static Fault NoNotes(ReadScore score) =>
@@ -63,7 +66,10 @@ internal static class LaneChoice
 
     // The first ten are enough in one line.
     private static string Names(ReadScore score) =>
-        string.Join(", ", score.Parts.Take(10).Select(part => part.Name.Length > 0 ? $"{part.Id} ({part.Name})" : part.Id));
+        string.Join(
+            ", ",
+            score.Parts.Take(10).Select(part => part.Name.Length > 0 ? $"{part.Id} ({part.Name})" : part.Id)
+        );
 
     private static Outcome<Lane> VoiceOf(ReadPart part, string? asked)
     {

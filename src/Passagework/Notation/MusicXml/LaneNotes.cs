@@ -59,7 +59,9 @@ internal sealed class LaneNotes
 
         foreach (var bar in order)
         {
-            foreach (var note in byBar[bar].OrderBy(note => note.InBar).ThenByDescending(note => note.Pitch.Midi))
+            foreach (
+                var note in byBar[bar].OrderBy(note => note.InBar).ThenByDescending(note => note.Pitch.Midi)
+            )
             {
                 Add(note.At(start + note.InBar));
             }

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using System.Text;
 using System.Xml;
 using Passagework.Exercises;
 using Passagework.Foundation;
@@ -14,6 +15,13 @@ public static class MusicXml
 {
     /// <summary>Largest file in characters of XML, unpacked.</summary>
     public const int MostCharacters = 1 << 26;
+
+    private static readonly UTF8Encoding Utf8 = new(
+        encoderShouldEmitUTF8Identifier: true,
+        throwOnInvalidBytes: true
+    );
+
+    private static ReadOnlySpan<byte> Utf8Mark => [0xEF, 0xBB, 0xBF];
 
     /// <summary>Writes what is played as one part, lines ending in a line feed.</summary>
     /// <returns>The file, or the note that no note value can be found for.</returns>
@@ -65,8 +73,16 @@ public static class MusicXml
         using var stream = new MemoryStream(bytes.Array ?? [], bytes.Offset, bytes.Count, writable: false);
         try
         {
-            using var walk = new XmlWalk(stream, MostCharacters);
+            // A mark of UTF-8 at the start is right also where the first line names another encoding (files saved anew).
+            using var text = plain.Span.StartsWith(Utf8Mark) ? new StreamReader(stream, Utf8) : null;
+            using var walk = text is null
+                ? new XmlWalk(stream, MostCharacters)
+                : new XmlWalk(text, MostCharacters);
             return new ScoreReader(walk).Read();
+        }
+        catch (DecoderFallbackException)
+        {
+            return new Fault("is no text in UTF-8, as its first bytes promise", Right: "a MusicXML file");
         }
         catch (XmlException broken)
         {
@@ -79,7 +95,9 @@ public static class MusicXml
     {
         const int Longest = 160;
         var what = broken.Message.Split(" Line ")[0].TrimEnd('.');
-        var line = new string([.. what.Take(Longest).Select(letter => char.IsControl(letter) ? ' ' : letter)]);
+        var line = new string([
+            .. what.Take(Longest).Select(letter => char.IsControl(letter) ? ' ' : letter),
+        ]);
         return new Fault(
             "is no well-formed XML: " + line,
             string.Create(

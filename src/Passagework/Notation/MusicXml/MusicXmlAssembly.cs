@@ -165,5 +165,6 @@ internal sealed class MusicXmlAssembly
         return steps[0] == 0 && steps[^1] <= 11 && ascending ? NoteSet.Listed(root, steps) : null;
     }
 
-    private void Remark(ReadNote note, string text) => _part.Remarks.Add(text, _part.SpotAt(note.Bar, note.InBar));
+    private void Remark(ReadNote note, string text) =>
+        _part.Remarks.Add(text, _part.SpotAt(note.Bar, note.InBar));
 }

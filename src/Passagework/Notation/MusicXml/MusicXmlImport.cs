@@ -24,7 +24,13 @@ public sealed record MusicXmlImport(
 /// <param name="Bars">Bars.</param>
 /// <param name="Unpitched">Notes without pitch, in no voice below.</param>
 /// <param name="Voices">Its voices in order of appearance.</param>
-public sealed record ScorePart(string Id, string Name, int Bars, int Unpitched, ImmutableArray<ScoreVoice> Voices);
+public sealed record ScorePart(
+    string Id,
+    string Name,
+    int Bars,
+    int Unpitched,
+    ImmutableArray<ScoreVoice> Voices
+);
 
 /// <summary>One voice of a part; notation and tab are told apart.</summary>
 /// <param name="Name">As the file names it.</param>
@@ -41,5 +47,8 @@ public sealed record MusicXmlRemark(string Text, string FirstAt, int Count)
 {
     /// <summary>Such as <c>bar 3, beat 2: grace note left out (4 times)</c>.</summary>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{FirstAt}: {Text}{(Count == 1 ? "" : $" ({Count} times)")}");
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{FirstAt}: {Text}{(Count == 1 ? "" : $" ({Count} times)")}"
+        );
 }

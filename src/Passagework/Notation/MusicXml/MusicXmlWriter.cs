@@ -46,7 +46,9 @@ internal sealed class MusicXmlWriter
     private static long DivisionsOf(ImmutableArray<ImmutableArray<ScoreNote>> bars)
     {
         var divisions = 1L;
-        foreach (var denominator in bars.SelectMany(bar => bar).Select(note => note.Length.Denominator).Distinct())
+        foreach (
+            var denominator in bars.SelectMany(bar => bar).Select(note => note.Length.Denominator).Distinct()
+        )
         {
             divisions = WholeNumbers.Lcm(divisions, denominator);
         }
@@ -105,7 +107,13 @@ internal sealed class MusicXmlWriter
 
         if (_options.Staves != ScoreStaves.StaffOnly)
         {
-            var tab = new StaffKind(both ? 2 : null, both ? "5" : "1", Places: true, Fingers: !both, Stems: !both);
+            var tab = new StaffKind(
+                both ? 2 : null,
+                both ? "5" : "1",
+                Places: true,
+                Fingers: !both,
+                Stems: !both
+            );
             new ScoreBarXml(_page, bar, _divisions, marks).Write(tab, null);
         }
     }

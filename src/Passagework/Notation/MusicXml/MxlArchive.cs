@@ -108,9 +108,7 @@ internal static class MxlArchive
             return new Fault("holds no score", Right: "an .mxl file");
         }
 
-        return Inflate(list, MostContainerBytes)
-            .Then(PathIn)
-            .Then(path => EntryAt(zip, path));
+        return Inflate(list, MostContainerBytes).Then(PathIn).Then(path => EntryAt(zip, path));
     }
 
     private static Outcome<ZipArchiveEntry> EntryAt(ZipArchive zip, string path)
@@ -194,12 +192,21 @@ internal static class MxlArchive
             plain.Write(buffer, 0, read);
             if (plain.Length > mostBytes)
             {
-                return new Fault($"{Quote.Short(entry.FullName)} unpacks to more than {mostBytes} bytes", Right: "a shorter piece");
+                return new Fault(
+                    $"{Quote.Short(entry.FullName)} unpacks to more than {mostBytes} bytes",
+                    Right: "a shorter piece"
+                );
             }
 
-            if (plain.Length > GrowthCountsFrom && plain.Length / Math.Max(1, entry.CompressedLength) > MostGrowth)
+            if (
+                plain.Length > GrowthCountsFrom
+                && plain.Length / Math.Max(1, entry.CompressedLength) > MostGrowth
+            )
             {
-                return new Fault($"{Quote.Short(entry.FullName)} unpacks to over {MostGrowth} times its size", Right: "a score");
+                return new Fault(
+                    $"{Quote.Short(entry.FullName)} unpacks to over {MostGrowth} times its size",
+                    Right: "a score"
+                );
             }
         }
 

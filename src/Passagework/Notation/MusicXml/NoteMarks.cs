@@ -53,12 +53,13 @@ internal sealed class NoteMarks
 
     /// <summary>The group that begins with the note; null when none does.</summary>
     public int? GroupStart(PlayedNote note) =>
-        _options.Groups && note.Note.Group is { } group && GroupAt(note.Note.Index - 1) != group ? group : null;
+        _options.Groups && note.Note.Group is { } group && GroupAt(note.Note.Index - 1) != group
+            ? group
+            : null;
 
     /// <summary>Whether its group ends with the note.</summary>
     public bool EndsGroup(PlayedNote note) =>
         _options.Groups && note.Note.Group is { } group && GroupAt(note.Note.Index + 1) != group;
 
-    private int? GroupAt(int index) =>
-        index < 0 || index >= _notes.Length ? null : _notes[index].Note.Group;
+    private int? GroupAt(int index) => index < 0 || index >= _notes.Length ? null : _notes[index].Note.Group;
 }

@@ -129,7 +129,11 @@ internal sealed class NoteReader(XmlWalk walk, ReadPart part)
         var most = Fraction.Of(3);
         if (letter < 0 || octave is not (>= 0 and <= 9) || alter > most || alter < -most)
         {
-            return new Fault("a pitch that is none", $"{part.Spot} ({spot})", "step A to G, alter -3 to 3, octave 0 to 9");
+            return new Fault(
+                "a pitch that is none",
+                $"{part.Spot} ({spot})",
+                "step A to G, alter -3 to 3, octave 0 to 9"
+            );
         }
 
         if (!alter.IsWhole)

@@ -15,7 +15,15 @@ internal static class ReadInstrument
         var part = lane.Part;
         var staff = StaffOf(lane);
         var told = staff is null ? null : TuningOf(staff, part);
-        var neck = told is null ? usual with { Tuning = Widened(usual.Tuning, notes) } : usual with { Tuning = told };
+        var neck = told is null
+            ? usual with
+            {
+                Tuning = Widened(usual.Tuning, notes),
+            }
+            : usual with
+            {
+                Tuning = told,
+            };
         if (staff?.Capo is { } capo)
         {
             if (capo is < 0 or > MostCapo)
@@ -28,8 +36,12 @@ internal static class ReadInstrument
             }
         }
 
-        var highest = notes.Max(note => note.Signs is { String: not null, Fret: { } fret and <= MostFrets } ? fret : 0);
-        var written = score.Facts.TryGetValue(ScoreHeaderXml.FretsField, out var text) ? ReadNumbers.Whole(text) : null;
+        var highest = notes.Max(note =>
+            note.Signs is { String: not null, Fret: { } fret and <= MostFrets } ? fret : 0
+        );
+        var written = score.Facts.TryGetValue(ScoreHeaderXml.FretsField, out var text)
+            ? ReadNumbers.Whole(text)
+            : null;
         var frets = written is >= 12 and <= MostFrets ? written.Value : neck.Frets;
         return neck with { Frets = Math.Clamp(highest + neck.Capo, frets, MostFrets) };
     }
@@ -54,7 +66,10 @@ internal static class ReadInstrument
 
         // Lines count from the lowest, as tunings are written.
         var text = string.Join(' ', staff.OpenStrings.Values);
-        if (!Tuning.TryParse(text, out var tuning) || staff.OpenStrings.Keys.Last() != staff.OpenStrings.Count)
+        if (
+            !Tuning.TryParse(text, out var tuning)
+            || staff.OpenStrings.Keys.Last() != staff.OpenStrings.Count
+        )
         {
             part.Remarks.Add("strings that are not 4 to 8 left out", part.SpotAt(0, Fraction.Zero));
             return null;

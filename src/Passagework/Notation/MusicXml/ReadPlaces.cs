@@ -60,7 +60,10 @@ internal sealed class ReadPlaces(ReadPart part, Fretboard neck)
 
     private Fault OffTheNeck(ReadNote note)
     {
-        var strings = Enumerable.Range(1, neck.Tuning.StringCount).Select(number => neck.Tuning.Open(number)).ToList();
+        var strings = Enumerable
+            .Range(1, neck.Tuning.StringCount)
+            .Select(number => neck.Tuning.Open(number))
+            .ToList();
         var lowest = strings.MinBy(open => open.Midi);
         var highest = strings.MaxBy(open => open.Midi);
         var side = note.Pitch.Midi < lowest.Midi + neck.Capo ? "below the lowest string" : "beyond the frets";
@@ -71,7 +74,8 @@ internal sealed class ReadPlaces(ReadPart part, Fretboard neck)
         );
     }
 
-    private void Remark(ReadNote note, string text) => part.Remarks.Add(text, part.SpotAt(note.Bar, note.InBar));
+    private void Remark(ReadNote note, string text) =>
+        part.Remarks.Add(text, part.SpotAt(note.Bar, note.InBar));
 }
 
 /// <summary>What is known of a place: all of it, or perhaps the string.</summary>

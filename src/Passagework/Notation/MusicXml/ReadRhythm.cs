@@ -17,7 +17,9 @@ internal sealed class ReadRhythm(ReadScore score, ReadPart part)
         }
 
         var meter = part.Meter ?? default;
-        var told = score.Facts.TryGetValue(ScoreHeaderXml.PulsesField, out var text) ? ReadNumbers.Whole(text) : null;
+        var told = score.Facts.TryGetValue(ScoreHeaderXml.PulsesField, out var text)
+            ? ReadNumbers.Whole(text)
+            : null;
         var plan = new RhythmPlan
         {
             Meter = meter,
@@ -55,7 +57,9 @@ internal sealed class ReadRhythm(ReadScore score, ReadPart part)
         }
 
         var pulses = plan.Meter.Beat / told.Pulse;
-        if (!(pulses == Fraction.Of(2) || pulses == Fraction.Of(4)) || !Swing.TryOf(told.Share, out var swing))
+        if (
+            !(pulses == Fraction.Of(2) || pulses == Fraction.Of(4)) || !Swing.TryOf(told.Share, out var swing)
+        )
         {
             Remark("swing of another kind left out");
             return plan;

@@ -9,7 +9,8 @@ internal static class RepeatOrder
     private const int MostBars = 100_000;
 
     /// <summary>Bar indices as written.</summary>
-    public static ImmutableArray<int> AsWritten(IReadOnlyList<ReadBar> bars) => [.. Enumerable.Range(0, bars.Count)];
+    public static ImmutableArray<int> AsWritten(IReadOnlyList<ReadBar> bars) =>
+        [.. Enumerable.Range(0, bars.Count)];
 
     /// <summary>Bar indices with repeats and endings played; refused when that gets endless.</summary>
     /// <remarks>A repeat goes back to the last sign that begins one, else to behind the repeat before, else to the start.</remarks>
@@ -25,7 +26,10 @@ internal static class RepeatOrder
                 order.AddRange(section.Bars(bars, turn));
                 if (order.Count > MostBars)
                 {
-                    return new Fault("more than 100,000 bars when repeats are played", Right: "repeats as written");
+                    return new Fault(
+                        "more than 100,000 bars when repeats are played",
+                        Right: "repeats as written"
+                    );
                 }
             }
 

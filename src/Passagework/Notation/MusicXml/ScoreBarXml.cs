@@ -7,7 +7,12 @@ using Passagework.Theory;
 namespace Passagework.Notation;
 
 /// <summary>The notes of one bar on one staff.</summary>
-internal sealed class ScoreBarXml(XmlPage page, ImmutableArray<ScoreNote> bar, long divisions, NoteMarks marks)
+internal sealed class ScoreBarXml(
+    XmlPage page,
+    ImmutableArray<ScoreNote> bar,
+    long divisions,
+    NoteMarks marks
+)
 {
     private static readonly ImmutableArray<string> Accidentals =
     [
@@ -124,7 +129,11 @@ internal sealed class ScoreBarXml(XmlPage page, ImmutableArray<ScoreNote> bar, l
     }
 
     // A sign holds to the end of the bar in its octave; a tied note needs none.
-    private void WriteAccidental(ScoreNote note, ScoreKey? key, Dictionary<(int Letter, int Octave), int> signs)
+    private void WriteAccidental(
+        ScoreNote note,
+        ScoreKey? key,
+        Dictionary<(int Letter, int Octave), int> signs
+    )
     {
         if (key is null || note is not { Note.Note.Pitch: var pitch, TiedBack: false })
         {

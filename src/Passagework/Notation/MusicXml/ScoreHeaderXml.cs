@@ -61,7 +61,8 @@ internal static class ScoreHeaderXml
         page.Close();
     }
 
-    private static string NameOf(NoteSet notes) => notes.Scale ?? string.Join(' ', notes.Semitones.Select(Number));
+    private static string NameOf(NoteSet notes) =>
+        notes.Scale ?? string.Join(' ', notes.Semitones.Select(Number));
 
     private static void Field(XmlPage page, string name, string text) =>
         page.Text("miscellaneous-field", text, "name", name);

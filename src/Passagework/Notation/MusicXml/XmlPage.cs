@@ -53,8 +53,7 @@ internal sealed class XmlPage : IDisposable
         Close();
     }
 
-    public void Number(string name, long number) =>
-        Text(name, number.ToString(CultureInfo.InvariantCulture));
+    public void Number(string name, long number) => Text(name, number.ToString(CultureInfo.InvariantCulture));
 
     public override string ToString()
     {

@@ -21,20 +21,13 @@ internal sealed class XmlWalk : IDisposable
     // Whether the reader stands on the start of an element that nobody has dealt with.
     private bool _pending;
 
+    /// <summary>Walks bytes, in the encoding that they or their first line name.</summary>
     public XmlWalk(Stream stream, int mostCharacters) =>
-        _reader = XmlReader.Create(
-            stream,
-            new XmlReaderSettings
-            {
-                DtdProcessing = DtdProcessing.Ignore,
-                XmlResolver = null,
-                IgnoreComments = true,
-                IgnoreProcessingInstructions = true,
-                IgnoreWhitespace = true,
-                MaxCharactersInDocument = mostCharacters,
-                MaxCharactersFromEntities = LongestText,
-            }
-        );
+        _reader = XmlReader.Create(stream, Settings(mostCharacters));
+
+    /// <summary>Walks text.</summary>
+    public XmlWalk(TextReader text, int mostCharacters) =>
+        _reader = XmlReader.Create(text, Settings(mostCharacters));
 
     /// <summary>Such as <c>line 3, column 7</c>.</summary>
     public string Spot
@@ -140,6 +133,18 @@ internal sealed class XmlWalk : IDisposable
     }
 
     public void Dispose() => _reader.Dispose();
+
+    private static XmlReaderSettings Settings(int mostCharacters) =>
+        new()
+        {
+            DtdProcessing = DtdProcessing.Ignore,
+            XmlResolver = null,
+            IgnoreComments = true,
+            IgnoreProcessingInstructions = true,
+            IgnoreWhitespace = true,
+            MaxCharactersInDocument = mostCharacters,
+            MaxCharactersFromEntities = LongestText,
+        };
 
     private void Skip()
     {

@@ -97,7 +97,8 @@ public sealed class MusicXmlRoundTripTests
                 }
         );
 
-    public static TheoryData<ScoreStaves> Staves => [ScoreStaves.StaffAndTab, ScoreStaves.StaffOnly, ScoreStaves.TabOnly];
+    public static TheoryData<ScoreStaves> Staves =>
+        [ScoreStaves.StaffAndTab, ScoreStaves.StaffOnly, ScoreStaves.TabOnly];
 
     [Theory]
     [MemberData(nameof(Staves))]
@@ -157,7 +158,10 @@ public sealed class MusicXmlRoundTripTests
                     }
                     else
                     {
-                        Assert.Matches("^bar [0-9]+, beat [0-9/]+: .+ cannot be written in note values;", fault.ToString());
+                        Assert.Matches(
+                            "^bar [0-9]+, beat [0-9/]+: .+ cannot be written in note values;",
+                            fault.ToString()
+                        );
                     }
                 },
                 iter: 300
@@ -331,5 +335,6 @@ public sealed class MusicXmlRoundTripTests
             : NoteSet.Listed(name, [0, 1, 4, 7]);
     }
 
-    private static Gen<T> Pick<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(at => values[at]);
+    private static Gen<T> Pick<T>(params T[] values) =>
+        Gen.Int[0, values.Length - 1].Select(at => values[at]);
 }

@@ -15,12 +15,16 @@ internal static class Scores
 
     public static string Parts(params (string Name, string[] Measures)[] parts)
     {
-        var list = parts.Select((part, i) => $"""<score-part id="P{i + 1}"><part-name>{part.Name}</part-name></score-part>""");
+        var list = parts.Select(
+            (part, i) => $"""<score-part id="P{i + 1}"><part-name>{part.Name}</part-name></score-part>"""
+        );
         var bodies = parts.Select((part, i) => $"""<part id="P{i + 1}">{Measures(part.Measures)}</part>""");
         return $"""
             <?xml version="1.0" encoding="UTF-8"?>
             <!DOCTYPE score-partwise PUBLIC "-//Recordare//DTD MusicXML 4.0 Partwise//EN" "http://www.musicxml.org/dtds/partwise.dtd">
-            <score-partwise version="4.0"><part-list>{string.Concat(list)}</part-list>{string.Concat(bodies)}</score-partwise>
+            <score-partwise version="4.0"><part-list>{string.Concat(list)}</part-list>{string.Concat(
+                bodies
+            )}</score-partwise>
             """;
     }
 
@@ -36,7 +40,8 @@ internal static class Scores
 
     public static string Rest(int duration) => $"<note><rest/><duration>{duration}</duration></note>";
 
-    public static MusicXmlImport Read(string score, MusicXmlReading? options = null) => Try(score, options).OrThrow();
+    public static MusicXmlImport Read(string score, MusicXmlReading? options = null) =>
+        Try(score, options).OrThrow();
 
     public static string Fault(string score, MusicXmlReading? options = null) =>
         Try(score, options) is Outcome<MusicXmlImport>.Refused refused ? refused.Fault.ToString() : "read";
@@ -53,7 +58,8 @@ internal static class Scores
             )
         );
 
-    public static Meter Meter(string text) => Passagework.Rhythm.Meter.TryParse(text, out var meter) ? meter : default;
+    public static Meter Meter(string text) =>
+        Passagework.Rhythm.Meter.TryParse(text, out var meter) ? meter : default;
 
     public static Tuning Tuning(string text) =>
         Passagework.Instrument.Tuning.TryParse(text, out var tuning)
@@ -61,7 +67,9 @@ internal static class Scores
             : throw new ArgumentException(text, nameof(text));
 
     public static Fraction Fraction(string text) =>
-        Passagework.Foundation.Fraction.TryParse(text, out var value) ? value : throw new ArgumentException(text, nameof(text));
+        Passagework.Foundation.Fraction.TryParse(text, out var value)
+            ? value
+            : throw new ArgumentException(text, nameof(text));
 
     private static string Measures(string[] measures) =>
         string.Concat(measures.Select((measure, i) => $"""<measure number="{i + 1}">{measure}</measure>"""));
@@ -71,7 +79,9 @@ internal static class Scores
     {
         var keys = played.Notes.Select(note => note.Note.Midi).ToList();
         var names = Passagework.Theory.Speller.Spell(null, keys);
-        var notes = played.Notes.Select((note, i) => note with { Note = note.Note with { Pitch = names[i] } }).ToList();
+        var notes = played
+            .Notes.Select((note, i) => note with { Note = note.Note with { Pitch = names[i] } })
+            .ToList();
         var line = played.Line with { Notes = [.. notes.Select(note => note.Note)] };
         return new Realization(line, [.. notes]);
     }

