@@ -6,11 +6,11 @@ namespace Passagework.Cli;
 /// <summary>Reads a file or standard input whole, never more than is allowed.</summary>
 internal static class InputFile
 {
-    /// <summary>The most bytes that any input may have.</summary>
+    /// <summary>The most bytes of an exercise, a player or a tab.</summary>
     public const int MostBytes = 1 << 20;
 
     /// <summary>The bytes of a file, or of standard input for <c>-</c>.</summary>
-    public static Outcome<byte[]> Read(string name, Terminal terminal)
+    public static Outcome<byte[]> Read(string name, Terminal terminal, int mostBytes = MostBytes)
     {
         if (name != "-" && Directory.Exists(name))
         {
@@ -29,9 +29,13 @@ internal static class InputFile
         while ((read = stream.Read(buffer)) > 0)
         {
             bytes.Write(buffer, 0, read);
-            if (bytes.Length > MostBytes)
+            if (bytes.Length > mostBytes)
             {
-                return new Fault("the file is too large", name == "-" ? "" : name, "at most 1 MB");
+                return new Fault(
+                    "the file is too large",
+                    name == "-" ? "" : name,
+                    $"at most {mostBytes >> 20} MB"
+                );
             }
         }
 
@@ -42,5 +46,6 @@ internal static class InputFile
     public static Outcome<string> ReadText(string name, Terminal terminal) =>
         Read(name, terminal).Then<string>(bytes => new UTF8Encoding(false).GetString(WithoutMark(bytes)));
 
-    private static byte[] WithoutMark(byte[] bytes) => bytes is [0xEF, 0xBB, 0xBF, ..] ? bytes[3..] : bytes;
+    /// <summary>The bytes after a byte-order mark, where there is one.</summary>
+    public static byte[] WithoutMark(byte[] bytes) => bytes is [0xEF, 0xBB, 0xBF, ..] ? bytes[3..] : bytes;
 }

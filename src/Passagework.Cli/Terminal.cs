@@ -3,12 +3,18 @@ using System.Text;
 namespace Passagework.Cli;
 
 /// <summary>Where a command reads and writes; tests put their own in its place.</summary>
-internal sealed record Terminal(Func<Stream> OpenInput, TextWriter Out, TextWriter Error)
+internal sealed record Terminal(
+    Func<Stream> OpenInput,
+    Func<Stream> OpenOutput,
+    TextWriter Out,
+    TextWriter Error
+)
 {
     /// <summary>The streams of the process, in UTF-8 whatever the locale.</summary>
     public static Terminal OfProcess() =>
         new(
             Console.OpenStandardInput,
+            Console.OpenStandardOutput,
             Writer(Console.OpenStandardOutput()),
             Writer(Console.OpenStandardError())
         );

@@ -6,6 +6,9 @@ namespace Passagework.Cli.Tests;
 /// <summary>Runs the command in this process with its own streams, in a folder of its own.</summary>
 internal sealed class Session : IDisposable
 {
+    /// <summary>What the last command wrote as bytes.</summary>
+    public MemoryStream Bytes { get; private set; } = new();
+
     public string Folder { get; } = Directory.CreateTempSubdirectory("passagework-cli-").FullName;
 
     public (int Code, string Out, string Error) Run(params string[] args) => RunWith("", args);
@@ -14,7 +17,13 @@ internal sealed class Session : IDisposable
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        var terminal = new Terminal(() => new MemoryStream(Encoding.UTF8.GetBytes(input)), output, error);
+        Bytes = new MemoryStream();
+        var terminal = new Terminal(
+            () => new MemoryStream(Encoding.UTF8.GetBytes(input)),
+            () => Bytes,
+            output,
+            error
+        );
         var code = App.Run(args, terminal);
         return (code, output.ToString(), error.ToString());
     }

@@ -8,15 +8,26 @@ using Passagework.Notation;
 
 namespace Passagework.Cli.Commands;
 
-/// <summary><c>show EX --as tab|json</c>: writes an exercise out.</summary>
+/// <summary><c>show EX --as FORM</c>: writes an exercise out.</summary>
 internal static class ShowCommand
 {
-    private static readonly WordList<bool> Forms = new("form", ("tab", false), ("json", true));
+    private static readonly WordList<Form> Forms = new(
+        "form",
+        ("tab", Form.Tab),
+        ("json", Form.Json),
+        ("musicxml", Form.MusicXml),
+        ("mxl", Form.Mxl),
+        ("midi", Form.Midi)
+    );
 
     public static Command Create(Terminal terminal)
     {
         var exercise = Arguments.Exercise();
-        var form = Arguments.Text("--as", "tab (text, the default), or json (the idea as a file).", "FORM");
+        var form = Arguments.Text(
+            "--as",
+            "tab (text, the default), json (the idea as a file), musicxml, mxl or midi.",
+            "FORM"
+        );
         var player = Arguments.PlayerOption();
         var json = Arguments.Json();
         var output = Arguments.OutputFile();
@@ -54,19 +65,37 @@ internal static class ShowCommand
     private static Outcome<Realization> Planned(Recipe recipe, Player player) =>
         LineBuilder.Build(recipe).Then(line => Realizer.Realize(line, player));
 
-    private static Outcome<string> ForMachines(string name, Realization played) =>
-        JsonPage.Print(
-            new JsonObject
-            {
-                ["exercise"] = name,
-                ["idea"] = JsonNode.Parse(RecipeJson.Write(played.Line.Recipe)),
-                ["notes"] = MeasurementJson.Notes(played),
-            }
+    private static Outcome<Answer> ForMachines(string name, Realization played) =>
+        Answer.Of(
+            JsonPage.Print(
+                new JsonObject
+                {
+                    ["exercise"] = name,
+                    ["idea"] = JsonNode.Parse(RecipeJson.Write(played.Line.Recipe)),
+                    ["notes"] = MeasurementJson.Notes(played),
+                }
+            )
         );
 
-    private static Outcome<string> Written(Realization played, string form) =>
-        Forms.Read(form).TryGet(out var asJson, out var fault) ? Text(played, asJson) : fault.At("--as");
+    private static Outcome<Answer> Written(Realization played, string form) =>
+        Forms.Read(form).TryGet(out var chosen, out var fault) ? As(chosen, played) : fault.At("--as");
 
-    private static string Text(Realization played, bool asJson) =>
-        asJson ? RecipeJson.Write(played.Line.Recipe) : TextTab.Write(played);
+    private static Outcome<Answer> As(Form form, Realization played) =>
+        form switch
+        {
+            Form.Tab => Answer.Of(TextTab.Write(played)),
+            Form.Json => Answer.Of(RecipeJson.Write(played.Line.Recipe)),
+            Form.MusicXml => MusicXml.Write(played).Then<Answer>(text => Answer.Of(text)),
+            Form.Mxl => MusicXml.WriteCompressed(played).Then<Answer>(bytes => Answer.Of(bytes)),
+            _ => Answer.Of(Midi.Write(played)),
+        };
+
+    private enum Form
+    {
+        Tab,
+        Json,
+        MusicXml,
+        Mxl,
+        Midi,
+    }
 }

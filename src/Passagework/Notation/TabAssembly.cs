@@ -13,7 +13,6 @@ internal sealed class TabAssembly
 {
     private const int UsualFrets = 22;
     private const int MostFrets = 36;
-    private const int UsualNotesPerBeat = 4;
     private readonly TabPiece _piece;
     private readonly TabFindings _findings;
     private readonly ImmutableArray<WrittenEntry>.Builder _entries =
@@ -52,7 +51,7 @@ internal sealed class TabAssembly
             Notes = header.Notes,
             Instrument = instrument,
             Rhythm = RhythmOf(),
-            Picking = PickingOf(),
+            Picking = WrittenGuess.Picking(_locks),
             Fretting = new FrettingPlan { Locks = _locks.ToImmutable() },
             Written = new WrittenLine(_entries.ToImmutable()),
         };
@@ -135,45 +134,10 @@ internal sealed class TabAssembly
         return new RhythmPlan
         {
             Meter = _piece.Meter,
-            NotesPerBeat = header.NotesPerBeat ?? GuessNotesPerBeat(_piece.Meter),
+            NotesPerBeat = header.NotesPerBeat ?? WrittenGuess.NotesPerBeat(_entries, _piece.Meter),
             StartOffset = _piece.Start,
             TempoBpm = header.TempoBpm,
             Swing = header.Swing,
-        };
-    }
-
-    // The most common length, when a beat is 1 to 8 of them.
-    private int GuessNotesPerBeat(Meter meter)
-    {
-        var common = _entries
-            .Where(entry => !entry.IsRest)
-            .GroupBy(entry => entry.Duration)
-            .OrderByDescending(group => group.Count())
-            .ThenBy(group => group.Key)
-            .First()
-            .Key;
-        var count = meter.Beat / common;
-        return count.IsWhole && count <= Fraction.Of(8) && count >= Fraction.One
-            ? (int)count.Floor()
-            : UsualNotesPerBeat;
-    }
-
-    // The plectrum unless only fingers are written; both together are hybrid.
-    private PickingPlan PickingOf()
-    {
-        var strokes = _locks.Select(entry => entry.Stroke).OfType<Stroke>().ToList();
-        var plucked = strokes.Exists(stroke => stroke is not (Stroke.Down or Stroke.Up));
-        var picked = strokes.Exists(stroke => stroke is Stroke.Down or Stroke.Up);
-        var technique = (plucked, picked) switch
-        {
-            (true, true) => Technique.Hybrid,
-            (true, false) => Technique.Fingers,
-            _ => Technique.Alternate,
-        };
-        return new PickingPlan
-        {
-            Technique = technique,
-            First = strokes.Count > 0 && strokes[0] == Stroke.Up ? FirstStroke.Up : FirstStroke.Down,
         };
     }
 }

@@ -1,0 +1,107 @@
+using System.Text;
+using Passagework.Exercises;
+using Passagework.Foundation;
+using Passagework.Notation;
+
+namespace Passagework.Cli;
+
+/// <summary>Music from somebody else's file: what was read, and what has to be said about it.</summary>
+/// <param name="Recipe">The line, written note by note.</param>
+/// <param name="Remarks">What was guessed, changed or left out.</param>
+internal sealed record ImportSource(Recipe Recipe, IReadOnlyList<string> Remarks)
+{
+    private const int MostBytes = 64 << 20;
+    private static readonly byte[] BeforeMarkup = [0xEF, 0xBB, 0xBF, 0xFE, 0xFF, 0, .. " \t\r\n"u8];
+
+    /// <summary>Which part of the file is meant; null leaves it to the reader.</summary>
+    public sealed record Choice(string? Part, string? Voice, int? Track, bool Unroll);
+
+    /// <summary>Reads a file by what it begins with: MIDI, MusicXML plain or compressed, else text tab.</summary>
+    public static Outcome<ImportSource> Read(string name, Choice choice, Terminal terminal) =>
+        InputFile.Read(name, terminal, MostBytes).Then(bytes => Parse(bytes, choice));
+
+    private static Outcome<ImportSource> Parse(byte[] bytes, Choice choice)
+    {
+        if (bytes.AsSpan().StartsWith("MThd"u8))
+        {
+            return Misplaced(choice with { Track = null }, "MIDI files have tracks")
+                ?? Midi.Read(bytes, new MidiReading { Track = choice.Track })
+                    .Then<ImportSource>(import => Of(import));
+        }
+
+        if (LooksLikeXml(bytes) || bytes.AsSpan().StartsWith("PK"u8))
+        {
+            var reading = new MusicXmlReading
+            {
+                Part = choice.Part,
+                Voice = choice.Voice,
+                UnrollRepeats = choice.Unroll,
+            };
+            return Misplaced(
+                    new Choice(null, null, choice.Track, Unroll: false),
+                    "MusicXML has parts and voices"
+                ) ?? MusicXml.Read(bytes, reading).Then<ImportSource>(import => Of(import));
+        }
+
+        return Misplaced(choice, "text tab has one line only")
+            ?? (
+                bytes.Length > InputFile.MostBytes
+                    ? new Fault(
+                        "the file is too large for text tab",
+                        Right: "at most 1 MB, or a MIDI or MusicXML file"
+                    )
+                    : TextTab
+                        .Read(Encoding.UTF8.GetString(InputFile.WithoutMark(bytes)))
+                        .Then<ImportSource>(import => Of(import))
+            );
+    }
+
+    private static Outcome<ImportSource>? Misplaced(Choice choice, string right)
+    {
+        var option = choice switch
+        {
+            { Part: not null } => "--part",
+            { Voice: not null } => "--voice",
+            { Track: not null } => "--track",
+            { Unroll: true } => "--unroll",
+            _ => null,
+        };
+        return option is null
+            ? null
+            : (Outcome<ImportSource>)new Fault("this file has no such thing to choose", option, right);
+    }
+
+    private static bool LooksLikeXml(byte[] bytes)
+    {
+        var text = bytes.AsSpan(0, Math.Min(bytes.Length, 512));
+        // Byte-order marks, white space and the zero bytes of UTF-16 may stand before it.
+        var first = text.IndexOfAnyExcept(BeforeMarkup);
+        return first >= 0 && text[first] == (byte)'<';
+    }
+
+    private static ImportSource Of(TabImport import) =>
+        new(import.Recipe, [.. import.Warnings.Select(warning => warning.ToString())]);
+
+    private static ImportSource Of(MusicXmlImport import) =>
+        new(import.Recipe, [.. import.LeftOut.Select(remark => remark.ToString())]);
+
+    private static ImportSource Of(MidiImport import)
+    {
+        var remarks = import.Warnings.Select(warning => warning.ToString()).ToList();
+        if (import.NotesLeftOut > 0)
+        {
+            remarks.Add(
+                FormattableString.Invariant(
+                    $"{import.NotesLeftOut} notes that begin together with a higher one were left out"
+                )
+            );
+        }
+
+        if (import.Residual.LargestTicks > 0)
+        {
+            remarks.Add($"notes were moved to the grid: {import.Residual}");
+        }
+
+        return new ImportSource(import.Recipe, remarks);
+    }
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Passagework.Exercises;
+
+namespace Passagework.Notation;
+
+/// <summary>What is written at the notes besides pitch and time, looked up by note.</summary>
+internal sealed class NoteMarks
+{
+    private readonly ImmutableArray<PlayedNote> _notes;
+    private readonly ImmutableArray<Slur> _slurs;
+    private readonly MusicXmlWriting _options;
+
+    public NoteMarks(Realization realization, MusicXmlWriting options)
+    {
+        _notes = realization.Notes;
+        _slurs = PlayedSlurs.Of(_notes);
+        _options = options;
+        Sound = realization.Line.Recipe.Cell?.Sound ?? NoteSound.Normal;
+    }
+
+    /// <summary>How all notes are to sound.</summary>
+    public NoteSound Sound { get; }
+
+    public static bool IsFirst(PlayedNote note) => note.Note.Index == 0;
+
+    public bool IsLast(PlayedNote note) => note.Note.Index == _notes.Length - 1;
+
+    /// <summary>How the note is reached.</summary>
+    public Slur Into(PlayedNote note) => _slurs[note.Note.Index];
+
+    /// <summary>How the note after it is reached.</summary>
+    public Slur OutOf(PlayedNote note) => IsLast(note) ? Slur.None : _slurs[note.Note.Index + 1];
+
+    /// <summary>The fretting finger; null when none is written.</summary>
+    public string? Finger(PlayedNote note) =>
+        _options.Fingers ? note.Finger.ToString(CultureInfo.InvariantCulture) : null;
+
+    /// <summary>The element of the stroke and its text; null when none is written.</summary>
+    public (string Element, string Text)? Stroke(PlayedNote note) =>
+        !_options.Strokes
+            ? null
+            : note.Stroke switch
+            {
+                Exercises.Stroke.Down => ("down-bow", ""),
+                Exercises.Stroke.Up => ("up-bow", ""),
+                Exercises.Stroke.Thumb => ("pluck", "p"),
+                Exercises.Stroke.Index => ("pluck", "i"),
+                Exercises.Stroke.Middle => ("pluck", "m"),
+                Exercises.Stroke.Ring => ("pluck", "a"),
+                _ => null,
+            };
+
+    /// <summary>The group that begins with the note; null when none does.</summary>
+    public int? GroupStart(PlayedNote note) =>
+        _options.Groups && note.Note.Group is { } group && GroupAt(note.Note.Index - 1) != group
+            ? group
+            : null;
+
+    /// <summary>Whether its group ends with the note.</summary>
+    public bool EndsGroup(PlayedNote note) =>
+        _options.Groups && note.Note.Group is { } group && GroupAt(note.Note.Index + 1) != group;
+
+    private int? GroupAt(int index) => index < 0 || index >= _notes.Length ? null : _notes[index].Note.Group;
+}

@@ -1,0 +1,35 @@
+// Counts what an independent MusicXML reader, the npm package "musicxml-io", sees in scores. Standard input: a JSON list,
+// each a path below this folder or a score itself. The answer has for each score its parts, null where it can't read one.
+import { readFileSync } from "node:fs";
+import { parse, parseAuto } from "musicxml-io";
+
+const technical = (notes, kind) =>
+  notes
+    .flatMap((note) => note.notations ?? [])
+    .filter((sign) => sign.type === "technical" && sign.technical === kind)
+    .map((sign) => sign[kind]);
+
+// Heads with a pitch, chords and tied ones counted one by one, grace and cue notes apart.
+const part = ({ measures }) => {
+  const notes = measures.flatMap((measure) => measure.entries).filter((entry) => entry.type === "note");
+  const full = notes.filter((note) => !note.grace && !note.cue);
+  const heads = full.filter((note) => note.pitch);
+  return {
+    bars: measures.length,
+    notes: heads.length,
+    unpitched: full.filter((note) => note.unpitched).length,
+    strings: technical(heads, "string"),
+    frets: technical(heads, "fret"),
+  };
+};
+
+const counts = (score) => {
+  try {
+    const read = score.startsWith("node_modules/") ? parseAuto(readFileSync(score)) : parse(score);
+    return read.parts.map(part);
+  } catch {
+    return null;
+  }
+};
+
+console.log(JSON.stringify(JSON.parse(readFileSync(0, "utf8")).map(counts)));
