@@ -66,6 +66,19 @@ public sealed class MidiFaultTests
         );
 
     [Fact]
+    public void Pick_up_is_counted_as_the_first_bar() =>
+        Assert.Equal(
+            "bar 1, beat 3: the instrument has no D2; pitches that lie on standard, 22 frets",
+            MidiFiles.FaultOf(
+                MidiFiles.File(
+                    0,
+                    480,
+                    "00FF580401021808 00902650 83602600 00FF580403021808 00904150 83604100 00FF2F00"
+                )
+            )
+        );
+
+    [Fact]
     public void Track_that_is_not_there_is_refused_with_those_that_are() =>
         Assert.Equal(
             "there is no track 3; 1 to 2: 1 'Lead' 1 notes, 2 '' 2 notes",

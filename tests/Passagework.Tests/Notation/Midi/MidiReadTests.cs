@@ -34,6 +34,36 @@ public sealed class MidiReadTests
         Assert.Equal(lengths, MidiFiles.Lengths(import));
     }
 
+    // A sixty-fourth is no chord.
+    [Fact]
+    public void Notes_that_are_apart_are_not_merged() =>
+        Assert.Equal(
+            "1/64 15/64 1/4",
+            MidiFiles.Lengths(MidiFiles.Read(MidiFiles.Track(MidiFiles.Played(960, 0, 29, 487))))
+        );
+
+    // The last beat alone would rather be a sixteenth and the rest.
+    [Fact]
+    public void Doubtful_beat_is_read_as_the_others_are()
+    {
+        int[] onsets = [0, 163, 322, 480, 640, 801, 960, 1122, 1279, 1440, 1579];
+
+        Assert.Equal(
+            "1/12 1/12 1/12 1/12 1/12 1/12 1/12 1/12 1/12 1/12 1/6",
+            MidiFiles.Lengths(MidiFiles.Read(MidiFiles.Track(MidiFiles.Played(1920, onsets))))
+        );
+    }
+
+    // At 24 ticks a quarter everything is a multiple of a tick, which proves nothing.
+    [Fact]
+    public void Coarse_ticks_are_not_taken_at_their_word() =>
+        Assert.Equal(
+            "1/8 1/8 1/8 1/8",
+            MidiFiles.Lengths(
+                MidiFiles.Read(MidiFiles.Track(MidiFiles.Played(48, 0, 13, 24, 37), division: 24))
+            )
+        );
+
     [Fact]
     public void Residual_is_in_ticks_and_milliseconds()
     {
