@@ -117,6 +117,16 @@ public class FrettingFactsTests
     }
 
     [Fact]
+    public void Repeated_notes_are_neither_rolls_nor_moves_of_one_finger()
+    {
+        var counts = FrettingCounts.Of(
+            FingeringPlanner.Plan(Lines.Of("4:5 4:5 4:5 3:5 3:5"), Player.At(2)).OrThrow()
+        );
+
+        Assert.Equal((1, 0, 0), (counts.Rolls, counts.SameFingerMoves, counts.Shifts));
+    }
+
+    [Fact]
     public void Line_that_begins_open_begins_in_the_position_of_its_first_fretted_note()
     {
         var fingering = FingeringPlanner.Plan(Lines.Of("5:0 5:2 5:3"), Player.At(2)).OrThrow();
