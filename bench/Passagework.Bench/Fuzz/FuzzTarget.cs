@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Text;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Hands;
@@ -14,7 +15,9 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
     private const int MeasuredNotes = 300;
 
     public static IReadOnlyList<FuzzTarget> All { get; } =
-    [new("tab", AcceptsTab), new("recipe", AcceptsRecipe)];
+    [new("tab", AcceptsTab), new("musicxml", AcceptsMusicXml), new("recipe", AcceptsRecipe)];
+
+    private static MusicXmlReading Unrolled { get; } = new() { UnrollRepeats = true };
 
     public IReadOnlyList<string> Seeds()
     {
@@ -60,6 +63,18 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
 
         return LineBuilder.Build(recipe).TryGet(out var line, out _)
             && (line.Notes.Length > MeasuredNotes || Measurer.Measure(line, Player.At(2)) is not null);
+    }
+
+    // What is read can be laid out, with every note where it was read.
+    private static bool AcceptsMusicXml(string text)
+    {
+        if (!MusicXml.Read(Encoding.UTF8.GetBytes(text)).TryGet(out var import, out _))
+        {
+            return false;
+        }
+
+        var line = LineBuilder.Build(import.Recipe).OrThrow();
+        return MusicXml.Read(Encoding.UTF8.GetBytes(text), Unrolled) is not null && line.Notes.Length > 0;
     }
 
     private static string ReadResource(Assembly assembly, string name)
