@@ -13,10 +13,12 @@ namespace Passagework.Bench.Fuzz;
 internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
 {
     private const int MeasuredNotes = 300;
+    private static readonly MusicXmlReading Unrolled = new() { UnrollRepeats = true };
 
     public static IReadOnlyList<FuzzTarget> All { get; } =
     [
         new("tab", AcceptsTab),
+        new("musicxml", AcceptsMusicXml),
         new("recipe", AcceptsRecipe),
         new("midi", AcceptsMidi) { Letters = Encoding.Latin1, Mend = MidiLengths.Mend },
     ];
@@ -91,6 +93,18 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
 
         return LineBuilder.Build(recipe).TryGet(out var line, out _)
             && (line.Notes.Length > MeasuredNotes || Measurer.Measure(line, Player.At(2)) is not null);
+    }
+
+    // What is read can be laid out, with every note where it was read.
+    private static bool AcceptsMusicXml(string text)
+    {
+        if (!MusicXml.Read(Encoding.UTF8.GetBytes(text)).TryGet(out var import, out _))
+        {
+            return false;
+        }
+
+        var line = LineBuilder.Build(import.Recipe).OrThrow();
+        return MusicXml.Read(Encoding.UTF8.GetBytes(text), Unrolled) is not null && line.Notes.Length > 0;
     }
 
     private string ReadResource(Assembly assembly, string name)

@@ -212,6 +212,23 @@ public class MeasurerTests
                 Assert.True(Fretting(longer) >= Fretting(places) - 1e-9);
             });
 
+    [Theory]
+    [InlineData(Ending.HoldRoot)]
+    [InlineData(Ending.FillBar)]
+    [InlineData(Ending.HoldLast)]
+    public void Notes_added_by_an_ending_change_nothing_about_the_groups(Ending ending)
+    {
+        var recipe = Recipe("groups-of-five-up");
+        var ended = recipe with { Movement = recipe.Movement with { Ending = ending, To = 9 } };
+        var plain = recipe with { Movement = recipe.Movement with { To = 9 } };
+
+        Assert.Equal(
+            Measurer.Measure(plain, Player.At(2)).OrThrow().Fit?.Sentence,
+            Measurer.Measure(ended, Player.At(2)).OrThrow().Fit?.Sentence
+        );
+        Assert.Equal(5, Measurer.Measure(ended, Player.At(2)).OrThrow().Fit?.BarsToRealign);
+    }
+
     [Fact]
     public void Same_question_has_the_same_answer_twice()
     {
