@@ -17,6 +17,7 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
     public static IReadOnlyList<FuzzTarget> All { get; } =
     [
         new("tab", AcceptsTab),
+        new("musicxml", AcceptsMusicXml),
         new("recipe", AcceptsRecipe),
         new("midi", AcceptsMidi) { Letters = Encoding.Latin1, Mend = MidiLengths.Mend },
     ];
@@ -32,6 +33,8 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
 
     /// <summary>An input as it is printed: text, or bytes in hexadecimal.</summary>
     public string Shown(string input) => IsText ? input : Convert.ToHexString(Letters.GetBytes(input));
+
+    private static MusicXmlReading Unrolled { get; } = new() { UnrollRepeats = true };
 
     public IReadOnlyList<string> Seeds()
     {
@@ -91,6 +94,18 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
 
         return LineBuilder.Build(recipe).TryGet(out var line, out _)
             && (line.Notes.Length > MeasuredNotes || Measurer.Measure(line, Player.At(2)) is not null);
+    }
+
+    // What is read can be laid out, with every note where it was read.
+    private static bool AcceptsMusicXml(string text)
+    {
+        if (!MusicXml.Read(Encoding.UTF8.GetBytes(text)).TryGet(out var import, out _))
+        {
+            return false;
+        }
+
+        var line = LineBuilder.Build(import.Recipe).OrThrow();
+        return MusicXml.Read(Encoding.UTF8.GetBytes(text), Unrolled) is not null && line.Notes.Length > 0;
     }
 
     private string ReadResource(Assembly assembly, string name)

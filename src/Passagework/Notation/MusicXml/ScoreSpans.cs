@@ -53,21 +53,18 @@ internal sealed class ScoreSpans
         return Wide(start, end) ?? Tuplet(start, end);
     }
 
-    // A tuplet over several beats: the first beat that ends with a note, if the parts are equal.
+    // A tuplet over several beats: to the first that ends with a note, if it divides otherwise than beat by beat.
     private ScoreSpan? Wide(Fraction start, Fraction end)
     {
-        while (end < _meter.Bar && !_cuts.Contains(end))
+        var beats = 1;
+        for (; end < _meter.Bar && !_cuts.Contains(end); beats++)
         {
             end += _meter.Beat;
         }
 
-        if (end == start + _meter.Beat)
-        {
-            return null;
-        }
-
         var parts = Division(start, end);
-        return parts % 2 == 1 && parts <= MostParts ? Of(start, end, (int)parts) : null;
+        var oneKind = parts % 2 == 1 && parts <= MostParts && parts % beats != 0;
+        return oneKind ? Of(start, end, (int)parts) : null;
     }
 
     private ScoreSpan? Tuplet(Fraction start, Fraction end)

@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Text;
+using CsCheck;
 using Passagework.Foundation;
 using Passagework.Notation;
 using static Passagework.Tests.Notation.Scores;
@@ -251,6 +252,28 @@ public sealed class MusicXmlFaultTests
         Assert.Equal(
             "is no readable zip: its list of entries is missing or longer than 1000; an .mxl file",
             FaultOf(Zip(many))
+        );
+    }
+
+    // Whatever becomes of the bytes of an archive, they are read or refused.
+    [Fact]
+    public void A_damaged_archive_never_throws()
+    {
+        var whole = Zip(("a.xml", Of(FourFour + Note("A2", 4))), List("a.xml"));
+
+        Check.Sample(
+            Gen.Select(Gen.Int[0, whole.Length - 1], Gen.Byte).List[1, 6],
+            damage =>
+            {
+                var bytes = whole.ToArray();
+                foreach (var (at, value) in damage)
+                {
+                    bytes[at] = value;
+                }
+
+                Assert.DoesNotContain('\n', FaultOf(bytes));
+            },
+            iter: 3000
         );
     }
 

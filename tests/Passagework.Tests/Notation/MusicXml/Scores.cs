@@ -78,7 +78,9 @@ internal static class Scores
     public static Realization Spelled(this Realization played)
     {
         var keys = played.Notes.Select(note => note.Note.Midi).ToList();
-        var names = Passagework.Theory.Speller.Spell(null, keys);
+        var recipe = played.Line.Recipe;
+        var sounding = recipe.Notes?.Transposed(recipe.Instrument.Capo);
+        var names = Passagework.Theory.Speller.Spell(sounding, keys);
         var notes = played
             .Notes.Select((note, i) => note with { Note = note.Note with { Pitch = names[i] } })
             .ToList();
