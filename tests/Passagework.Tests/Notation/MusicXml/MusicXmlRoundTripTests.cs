@@ -180,7 +180,7 @@ public sealed class MusicXmlRoundTripTests
         var compared = 0;
         foreach (var exercise in Library.All)
         {
-            foreach (var root in new[] { "A", "C", "Eb", "F#" })
+            foreach (var root in "C Db D Eb E F F# G Ab A Bb B".Split(' '))
             {
                 if (Realized(exercise.Recipe, root, tuning) is { } played)
                 {
