@@ -13,7 +13,6 @@ namespace Passagework.Bench.Fuzz;
 internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
 {
     private const int MeasuredNotes = 300;
-    private static readonly MusicXmlReading Unrolled = new() { UnrollRepeats = true };
 
     public static IReadOnlyList<FuzzTarget> All { get; } =
     [
@@ -34,6 +33,8 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
 
     /// <summary>An input as it is printed: text, or bytes in hexadecimal.</summary>
     public string Shown(string input) => IsText ? input : Convert.ToHexString(Letters.GetBytes(input));
+
+    private static MusicXmlReading Unrolled { get; } = new() { UnrollRepeats = true };
 
     public IReadOnlyList<string> Seeds()
     {
