@@ -18,7 +18,7 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
     [
         new("tab", AcceptsTab),
         new("musicxml", AcceptsMusicXml),
-        new("recipe", AcceptsRecipe),
+        new("recipe", AcceptsRecipe) { Spoil = JsonSpoiler.Spoil },
         new("midi", AcceptsMidi) { Letters = Encoding.Latin1, Mend = MidiLengths.Mend },
     ];
 
@@ -27,6 +27,9 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
 
     /// <summary>What is done to three of four inputs after they were spoiled; null for nothing.</summary>
     public Action<byte[]>? Mend { get; private init; }
+
+    /// <summary>How three of four inputs are spoiled by their meaning; null for never.</summary>
+    public Func<string, Random, string>? Spoil { get; private init; }
 
     /// <summary>Whether inputs are text and not bytes.</summary>
     public bool IsText => Letters is UTF8Encoding;

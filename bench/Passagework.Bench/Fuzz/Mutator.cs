@@ -69,6 +69,7 @@ internal sealed class Mutator
     private readonly Encoding _letters;
     private readonly byte[][] _tokens;
     private readonly Action<byte[]>? _mend;
+    private readonly Func<string, Random, string>? _spoil;
     private readonly byte[][] _seeds;
 
     public Mutator(FuzzTarget target, int seed)
@@ -76,6 +77,7 @@ internal sealed class Mutator
         _random = new Random(seed);
         _letters = target.Letters;
         _mend = target.Mend;
+        _spoil = target.Spoil;
         _seeds = [.. target.Seeds().Select(_letters.GetBytes)];
         var tokens = target.IsText ? TextTokens : ByteTokens;
         _tokens = [.. tokens.Select(_letters.GetBytes)];
@@ -84,6 +86,11 @@ internal sealed class Mutator
     /// <summary>The next spoiled input; bytes that are no longer UTF-8 become U+FFFD as they would in a file.</summary>
     public string Next()
     {
+        if (_spoil is not null && _random.Next(4) > 0)
+        {
+            return _spoil(_letters.GetString(Any(_seeds)), _random);
+        }
+
         var bytes = Any(_seeds).ToList();
         var changes = 1 + _random.Next(MostChanges);
         for (var i = 0; i < changes && bytes.Count is > 0 and < LongestInput; i++)

@@ -14,11 +14,18 @@ internal static class LengthRules
     private const int Longest = 64;
     private const long FinestUnit = 1_000_000;
 
-    /// <summary>One length: above 0, at most 64.</summary>
-    public static Fault? Within(Fraction length, string where) =>
-        length > Fraction.Zero && length <= Fraction.Of(Longest)
+    /// <summary>One length: above 0, at most 64, no finer than the finest unit.</summary>
+    public static Fault? Within(Fraction length, string where)
+    {
+        if (length.Denominator > FinestUnit)
+        {
+            return TooFine(length, where);
+        }
+
+        return length > Fraction.Zero && length <= Fraction.Of(Longest)
             ? null
             : new Fault($"{length} is no length", where, $"above 0, at most {Longest}");
+    }
 
     /// <summary>The lengths of a recipe and their common unit.</summary>
     public static Fault? Check(Recipe recipe)
@@ -50,16 +57,19 @@ internal static class LengthRules
                 length.Denominator > FinestUnit ? long.MaxValue : WholeNumbers.Lcm(unit, length.Denominator);
             if (unit > FinestUnit)
             {
-                return new Fault(
-                    $"{length} divides time too finely beside the other lengths",
-                    where,
-                    "lengths that are multiples of one unit, at least 1/1000000 of a whole note"
-                );
+                return TooFine(length, where);
             }
         }
 
         return null;
     }
+
+    private static Fault TooFine(Fraction length, string where) =>
+        new(
+            $"{length} divides time too finely beside the other lengths",
+            where,
+            "lengths that are multiples of one unit, at least 1/1000000 of a whole note"
+        );
 
     private static IEnumerable<(Fraction Length, string Where)> Lengths(Recipe recipe)
     {

@@ -16,10 +16,14 @@ public readonly record struct Swing
     /// <summary>Whether the pulses are even.</summary>
     public bool IsStraight => _shareLessHalf == Fraction.Zero;
 
-    /// <summary>Swing with that share of the first pulse; false outside [1/2, 3/4].</summary>
+    /// <summary>Finest denominator of a share, so that swung times stay exact in 64 bits.</summary>
+    private const long FinestShare = 1_000_000;
+
+    /// <summary>Swing with that share of the first pulse; false outside [1/2, 3/4] or beyond millionths.</summary>
     public static bool TryOf(Fraction share, out Swing swing)
     {
-        var legal = share >= Fraction.Of(1, 2) && share <= Fraction.Of(3, 4);
+        var legal =
+            share.Denominator <= FinestShare && share >= Fraction.Of(1, 2) && share <= Fraction.Of(3, 4);
         swing = legal ? new Swing(share) : default;
         return legal;
     }

@@ -34,6 +34,10 @@ public class RecipeFaultTests
         "\"rhythm\": { \"tempo\": 0 }",
         "$.rhythm.tempo: no tempo; above 0, at most 1000 beats a minute"
     )]
+    [InlineData(
+        "\"rhythm\": { \"swing\": \"5764607523034234880/9223372036854775807\" }",
+        "$.rhythm.swing: '5764607523034234880/9223372036854775807' is no share of a pair of pulses; 0.5 (straight) to 0.75, no finer than millionths"
+    )]
     [InlineData("\"rhythm\": { \"tempo\": 1e999 }", "$.rhythm.tempo: 1e999 is no number")]
     [InlineData("\"rhythm\": { \"notesPerBeat\": 9 }", "$.rhythm.notesPerBeat: 9 is out of range; 1 to 8")]
     [InlineData(
@@ -42,7 +46,7 @@ public class RecipeFaultTests
     )]
     [InlineData(
         "\"rhythm\": { \"swing\": 0.8 }",
-        "$.rhythm.swing: 0.8 is no share of a pair of pulses; 0.5 (straight) to 0.75"
+        "$.rhythm.swing: 0.8 is no share of a pair of pulses; 0.5 (straight) to 0.75, no finer than millionths"
     )]
     [InlineData(
         "\"rhythm\": { \"startOffset\": \"1\" }",
@@ -352,4 +356,18 @@ public class RecipeFaultTests
         RecipeJson.Read(text).TryGet(out var recipe, out var fault)
             ? throw new InvalidOperationException($"read {recipe}")
             : fault;
+
+    // Found by fuzzing: times with such a denominator left 64 bits.
+    [Theory]
+    [InlineData("\"durations\": [1, \"1/9223372036854775807\"]", "$.cell.durations[1]")]
+    [InlineData("\"durations\": [1, \"1/1000001\"]", "$.cell.durations[1]")]
+    public void Lengths_that_divide_time_too_finely_are_refused(string durations, string where)
+    {
+        var text =
+            $$"""{ "passagework": 1, "notes": { "root": "A", "scale": "minor pentatonic" }, "layout": { "kind": "box" }, "cell": { "offsets": [0, 1], {{durations}} } }""";
+
+        Assert.False(RecipeJson.Read(text).TryGet(out _, out var fault));
+        Assert.Equal(where, fault.Where);
+        Assert.Contains("divides time too finely", fault.What, StringComparison.Ordinal);
+    }
 }

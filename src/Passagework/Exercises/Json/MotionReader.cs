@@ -73,7 +73,10 @@ internal static class MotionReader
     {
         if (!Swing.TryOf(cursor.Exact(), out var swing))
         {
-            cursor.Refuse($"{cursor.Seen} is no share of a pair of pulses", "0.5 (straight) to 0.75");
+            cursor.Refuse(
+                $"{cursor.Seen} is no share of a pair of pulses",
+                "0.5 (straight) to 0.75, no finer than millionths"
+            );
         }
 
         return swing;
