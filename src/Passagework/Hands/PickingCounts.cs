@@ -1,4 +1,5 @@
 using Passagework.Exercises;
+using Passagework.Instrument;
 
 namespace Passagework.Hands;
 
@@ -71,66 +72,53 @@ public sealed record PickingCounts
     internal static PickingCounts Of(PlannedLine line, double spacingMm)
     {
         var struck = line.Strokes.Struck;
-        var moves = struck.Zip(struck.Skip(1), (a, b) => (From: a.State, To: b.State)).ToArray();
-        var picked = moves.Where(move => IsPick(move.From) && IsPick(move.To)).ToArray();
-        var changes = Array.ConvertAll(picked, move => StrokeChange.Of(move.From, move.To));
-        var crossing = moves.Where(move => move.From.String != move.To.String).ToArray();
-        var travels = Array.ConvertAll(picked, move => PlectrumTravel.Of(move.From, move.To, spacingMm));
+        var tally = new PickingTally(spacingMm);
+        for (var i = 1; i < struck.Length; i++)
+        {
+            tally.Add(struck[i - 1].State, struck[i].State);
+        }
+
         return new PickingCounts
         {
-            SameString = Kind(changes, ChangeKind.SameString),
-            Inside = Kind(changes, ChangeKind.Inside),
-            Outside = Kind(changes, ChangeKind.Outside),
-            SweepSteps = Kind(changes, ChangeKind.SweepStep),
-            Against = Kind(changes, ChangeKind.Against),
-            Skips = crossing.Count(move => Math.Abs(move.From.String - move.To.String) > 1),
-            InsideSkips = changes.Count(change => change is { Kind: ChangeKind.Inside, Distance: > 1 }),
-            OutsideSkips = changes.Count(change => change is { Kind: ChangeKind.Outside, Distance: > 1 }),
-            Reversals = picked.Count(move => move.From.Action != move.To.Action),
-            AfterDown = crossing.Count(move => move.From.Action == Stroke.Down),
-            AfterUp = crossing.Count(move => move.From.Action == Stroke.Up),
+            SameString = tally.Of(ChangeKind.SameString),
+            Inside = tally.Of(ChangeKind.Inside),
+            Outside = tally.Of(ChangeKind.Outside),
+            SweepSteps = tally.Of(ChangeKind.SweepStep),
+            Against = tally.Of(ChangeKind.Against),
+            Skips = tally.Skips,
+            InsideSkips = tally.SkipsOf(ChangeKind.Inside),
+            OutsideSkips = tally.SkipsOf(ChangeKind.Outside),
+            Reversals = tally.Reversals,
+            AfterDown = tally.AfterDown,
+            AfterUp = tally.AfterUp,
             Strokes = struck.Length,
             Slurs = line.Line.Notes.Length - struck.Length,
-            SameFingerAgain = moves.Count(move => !IsPick(move.To) && move.From.Action == move.To.Action),
-            BackwardCrossings = moves.Count(IsBackward),
-            LongestSweep = LongestSweepOf(moves),
-            TravelSpacings = travels.Sum(travel => travel.Millimetres) / spacingMm,
-            Hops = travels.Sum(travel => travel.Hops),
+            SameFingerAgain = tally.SameFingerAgain,
+            BackwardCrossings = tally.BackwardCrossings,
+            LongestSweep = tally.LongestSweep,
+            TravelSpacings = tally.TravelMm / spacingMm,
+            Hops = tally.Hops,
             GroupStarts = GroupStartsOf(line),
-            OneStrokeForEachPlace = struck
-                .GroupBy(note => line.Fingering.Notes[note.Note].Place, note => note.State.Action)
-                .All(place => place.Distinct().Count() == 1),
+            OneStrokeForEachPlace = OneStrokeEach(line),
         };
     }
 
     /// <summary>D, U, p, i, m, a, or - for none.</summary>
     public static char LetterOf(Stroke stroke) => "-DUpima"[(int)stroke];
 
-    private static bool IsPick(StrokeState state) => state.Action is Stroke.Down or Stroke.Up;
-
-    private static int Kind(StrokeChange[] changes, ChangeKind kind) =>
-        changes.Count(change => change.Kind == kind);
-
-    private static bool IsBackward((StrokeState From, StrokeState To) move) =>
-        move.From.Action >= Stroke.Index
-        && move.To.Action >= Stroke.Index
-        && move.From.Action != move.To.Action
-        && PluckRules.IsBackward(move.From, move.To);
-
-    private static int LongestSweepOf((StrokeState From, StrokeState To)[] moves)
+    private static bool OneStrokeEach(PlannedLine line)
     {
-        var (longest, run) = (0, 0);
-        foreach (var (from, to) in moves)
+        var strokes = new Dictionary<Place, Stroke>();
+        foreach (var note in line.Strokes.Struck)
         {
-            var swept =
-                IsPick(from)
-                && IsPick(to)
-                && StrokeChange.Of(from, to) is { Kind: ChangeKind.SweepStep, Distance: 1 };
-            run = swept ? run + 1 : 0;
-            longest = Math.Max(longest, run);
+            var place = line.Fingering.Notes[note.Note].Place;
+            if (!strokes.TryAdd(place, note.State.Action) && strokes[place] != note.State.Action)
+            {
+                return false;
+            }
         }
 
-        return longest == 0 ? 0 : longest + 1;
+        return true;
     }
 
     private static string GroupStartsOf(PlannedLine line)
