@@ -10,7 +10,8 @@ namespace Passagework.Cli;
 /// <param name="Remarks">What was guessed, changed or left out.</param>
 internal sealed record ImportSource(Recipe Recipe, IReadOnlyList<string> Remarks)
 {
-    private const int MostBytes = 64 << 20;
+    private const int MostXmlBytes = 64 << 20;
+    private const int MostMxlBytes = 16 << 20;
     private static readonly byte[] BeforeMarkup = [0xEF, 0xBB, 0xBF, 0xFE, 0xFF, 0, .. " \t\r\n"u8];
 
     /// <summary>Which part of the file is meant; null leaves it to the reader.</summary>
@@ -19,6 +20,14 @@ internal sealed record ImportSource(Recipe Recipe, IReadOnlyList<string> Remarks
     /// <summary>Reads a file by what it begins with: MIDI, MusicXML plain or compressed, else text tab.</summary>
     public static Outcome<ImportSource> Read(string name, Choice choice, Terminal terminal) =>
         InputFile.Read(name, terminal, MostBytes).Then(bytes => Parse(bytes, choice));
+
+    private static int MostBytes(byte[] beginning) =>
+        beginning.AsSpan() switch
+        {
+            [(byte)'M', (byte)'T', ..] => Midi.MostBytes,
+            [(byte)'P', (byte)'K', ..] => MostMxlBytes,
+            _ => LooksLikeXml(beginning) ? MostXmlBytes : InputFile.MostBytes,
+        };
 
     private static Outcome<ImportSource> Parse(byte[] bytes, Choice choice)
     {
@@ -44,16 +53,9 @@ internal sealed record ImportSource(Recipe Recipe, IReadOnlyList<string> Remarks
         }
 
         return Misplaced(choice, "text tab has one line only")
-            ?? (
-                bytes.Length > InputFile.MostBytes
-                    ? new Fault(
-                        "the file is too large for text tab",
-                        Right: "at most 1 MB, or a MIDI or MusicXML file"
-                    )
-                    : TextTab
-                        .Read(Encoding.UTF8.GetString(InputFile.WithoutMark(bytes)))
-                        .Then<ImportSource>(import => Of(import))
-            );
+            ?? TextTab
+                .Read(Encoding.UTF8.GetString(InputFile.WithoutMark(bytes)))
+                .Then<ImportSource>(import => Of(import));
     }
 
     private static Outcome<ImportSource>? Misplaced(Choice choice, string right)

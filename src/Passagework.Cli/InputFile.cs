@@ -10,7 +10,11 @@ internal static class InputFile
     public const int MostBytes = 1 << 20;
 
     /// <summary>The bytes of a file, or of standard input for <c>-</c>.</summary>
-    public static Outcome<byte[]> Read(string name, Terminal terminal, int mostBytes = MostBytes)
+    public static Outcome<byte[]> Read(string name, Terminal terminal) =>
+        Read(name, terminal, _ => MostBytes);
+
+    /// <summary>The same with a limit that hangs on how the file begins.</summary>
+    public static Outcome<byte[]> Read(string name, Terminal terminal, Func<byte[], int> mostBytes)
     {
         if (name != "-" && Directory.Exists(name))
         {
@@ -25,16 +29,18 @@ internal static class InputFile
         using var stream = name == "-" ? terminal.OpenInput() : File.OpenRead(name);
         var bytes = new MemoryStream();
         var buffer = new byte[81920];
+        var most = int.MaxValue;
         int read;
         while ((read = stream.Read(buffer)) > 0)
         {
+            most = bytes.Length == 0 ? mostBytes(buffer[..read]) : most;
             bytes.Write(buffer, 0, read);
-            if (bytes.Length > mostBytes)
+            if (bytes.Length > most)
             {
                 return new Fault(
                     "the file is too large",
                     name == "-" ? "" : name,
-                    $"at most {mostBytes >> 20} MB"
+                    $"at most {most >> 20} MB"
                 );
             }
         }

@@ -1,7 +1,11 @@
 // Counts what an independent MusicXML reader, the npm package "musicxml-io", sees in scores. Standard input: a JSON list
 // of scores. The answer has for each its parts.
+import { webcrypto } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { parse } from "musicxml-io";
+
+// Node 18 has no global crypto; the package asks for it when it makes ids.
+globalThis.crypto ??= webcrypto;
 
 const technical = (notes, kind) =>
   notes
