@@ -11,8 +11,6 @@ namespace Passagework.Notation;
 /// <summary>Makes the recipe of a track that was chosen.</summary>
 internal sealed class MidiAssembly
 {
-    private const int UsualNotesPerBeat = 4;
-    private const int MostNotesPerBeat = 8;
     private static readonly Fraction Longest = Fraction.Of(64);
     private readonly MidiFrame _frame;
     private readonly MidiLine _line;
@@ -117,7 +115,7 @@ internal sealed class MidiAssembly
             Rhythm = new RhythmPlan
             {
                 Meter = _frame.Meter,
-                NotesPerBeat = _line.Feel.NotesPerBeat ?? GuessNotesPerBeat(entries),
+                NotesPerBeat = _line.Feel.NotesPerBeat ?? WrittenGuess.NotesPerBeat(entries, _frame.Meter),
                 Swing = _line.Feel.Swing,
                 StartOffset = first.Modulo(bar),
                 TempoBpm = _frame.TempoBpm,
@@ -149,20 +147,4 @@ internal sealed class MidiAssembly
     }
 
     private static Fraction Shorter(Fraction length) => length < Longest ? length : Longest;
-
-    // The most common length, when a beat is 1 to 8 of them.
-    private int GuessNotesPerBeat(ImmutableArray<WrittenEntry> entries)
-    {
-        var common = entries
-            .Where(entry => !entry.IsRest)
-            .GroupBy(entry => entry.Duration)
-            .OrderByDescending(group => group.Count())
-            .ThenBy(group => group.Key)
-            .First()
-            .Key;
-        var count = _frame.Meter.Beat / common;
-        return count.IsWhole && count <= Fraction.Of(MostNotesPerBeat) && count >= Fraction.One
-            ? (int)count.Floor()
-            : UsualNotesPerBeat;
-    }
 }
