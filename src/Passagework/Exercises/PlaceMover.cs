@@ -8,7 +8,7 @@ namespace Passagework.Exercises;
 internal sealed class PlaceMover(Func<Place, int> shiftOf, Interval interval)
 {
     private const int HighestFret = 36;
-    private int? _lastShift;
+    private readonly HashSet<int> _shifts = [];
 
     /// <summary>The first place that could not be moved; null while all could.</summary>
     public Place? Lost { get; private set; }
@@ -35,18 +35,33 @@ internal sealed class PlaceMover(Func<Place, int> shiftOf, Interval interval)
     /// <summary>The line with its places moved, and pitches without a place by the interval.</summary>
     public WrittenLine Move(WrittenLine line) => new([.. line.Entries.Select(Move)]);
 
-    /// <summary>Locks whose hand position moves along.</summary>
-    public ImmutableArray<Lock> MoveLocks(ImmutableArray<Lock> locks) =>
+    /// <summary>
+    /// Locks whose hand position moves along. Where strings move by different frets the shape is another one: then only
+    /// fixed strokes stay.
+    /// </summary>
+    public ImmutableArray<Lock> MoveLocks(ImmutableArray<Lock> locks)
+    {
+        if (_shifts.Count > 1)
+        {
+            return
+            [
+                .. locks
+                    .Where(locked => locked.Stroke is not null)
+                    .Select(locked => new Lock(locked.Note, Stroke: locked.Stroke)),
+            ];
+        }
+
+        var shift = _shifts.FirstOrDefault();
+        return
         [
             .. locks.Select(locked =>
-                locked.Position is { } position
-                    ? locked with
-                    {
-                        Position = Math.Max(1, position + (_lastShift ?? 0)),
-                    }
-                    : locked
+                locked with
+                {
+                    Position = locked.Position is { } position ? Math.Max(1, position + shift) : null,
+                }
             ),
         ];
+    }
 
     private WrittenEntry Move(WrittenEntry entry) =>
         entry with
@@ -58,7 +73,7 @@ internal sealed class PlaceMover(Func<Place, int> shiftOf, Interval interval)
     private Place Move(Place place)
     {
         var shift = shiftOf(place);
-        _lastShift ??= shift;
+        _shifts.Add(shift);
         var fret = place.Fret + shift;
         if (fret is >= 0 and <= HighestFret)
         {

@@ -64,6 +64,20 @@ public class KeyChangeTests
     }
 
     [Fact]
+    public void Shape_that_a_tuning_changes_frees_the_fingers_and_keeps_the_strokes()
+    {
+        var orders = RecipeChange
+            .Tuning(Library.Find("finger-orders-in-order").OrThrow().Recipe, "open G")
+            .OrThrow();
+        var plucked = RecipeChange
+            .Tuning(Library.Find("thumb-and-fingers-rolling").OrThrow().Recipe, "drop D")
+            .OrThrow();
+
+        Assert.Empty(orders.Fretting.Locks);
+        Assert.Equal(Stroke.Thumb, plucked.Fretting.Locks[0].Stroke);
+    }
+
+    [Fact]
     public void Same_root_and_tuning_change_nothing()
     {
         var recipe = Library.Find("first-notes-up").OrThrow().Recipe;
