@@ -154,6 +154,19 @@ public class FrettingMovesTests
         Assert.Equal(expected, string.Join(' ', actual));
     }
 
+    [Fact]
+    public void Spans_shrink_with_the_scale_length()
+    {
+        var shorter = new HandSpan(Geometry.Of(new Fretboard { ScaleLengthsMm = [628] }), 1);
+        var (near, far) = (Place.At(5, 5), Place.At(5, 8));
+
+        Assert.Equal(
+            0.969,
+            shorter.NominalMm(near, far) / new HandSpan(Guitar, 1).NominalMm(near, far),
+            0.0005
+        );
+    }
+
     [Theory]
     [InlineData(5, 5, 0.546)]
     [InlineData(1, 4, 0.445)]

@@ -201,6 +201,14 @@ public class MeasurerTests
         Assert.Equal(alternate / 2, Picking(line, Technique.AllDown), 1e-9);
     }
 
+    [Theory]
+    [InlineData("4:5 4:7 4:5 4:7 4:5 4:7 4:5 4:7 4:5 4:7", "4:5 4:7 4:5 4:7 3:5 3:7 3:5 3:7 3:5 3:7")]
+    [InlineData("4:5 4:7 4:5 4:7 4:5 4:7 4:5 4:7 4:5 4:7", "4:5 4:7 4:5 4:7 4:5 2:7 2:5 2:7 2:5 2:7")]
+    public void String_change_in_place_of_a_same_string_move_cannot_speed_up_the_picking_hand(
+        string same,
+        string changed
+    ) => Assert.True(Picking(changed, Technique.Alternate) <= Picking(same, Technique.Alternate));
+
     [Fact]
     public void Easier_moves_at_the_end_cannot_lower_a_ceiling() =>
         Gen.Int[1, 6]
