@@ -59,16 +59,18 @@ internal static class ShelfCommand
         text.AppendLine($"The shelf, with a plausible top tempo for the level {player.LevelText}");
         foreach (var family in chosen.GroupBy(exercise => exercise.Family))
         {
-            var first = family.First();
-            text.AppendLine().AppendLine($"{family.Key}: {first.Recipe.Purpose}");
-            if (Measured(first, player)?.Fit?.Sentence is { } sentence)
+            var forms = family
+                .Select(exercise => (exercise.Id, Measured: Measured(exercise, player)))
+                .ToArray();
+            text.AppendLine().AppendLine($"{family.Key}: {family.First().Recipe.Purpose}");
+            if (forms[0].Measured?.Fit?.Sentence is { } sentence)
             {
                 text.AppendLine($"  {sentence}");
             }
 
-            foreach (var exercise in family)
+            foreach (var (id, measured) in forms)
             {
-                text.AppendLine(Row(exercise, player));
+                text.AppendLine(Row(id, measured));
             }
         }
 
@@ -78,15 +80,15 @@ internal static class ShelfCommand
     private static Measurement? Measured(LibraryExercise exercise, Player player) =>
         Measurer.Measure(exercise.Recipe, player).TryGet(out var measured, out _) ? measured : null;
 
-    private static string Row(LibraryExercise exercise, Player player)
+    private static string Row(string id, Measurement? measured)
     {
-        var name = exercise.Id.PadRight(32);
-        if (Measured(exercise, player) is not { } measured)
+        var name = id.PadRight(32);
+        if (measured is null)
         {
             return $"  {name}  not playable at this level";
         }
 
-        var notesPerBeat = exercise.Recipe.Rhythm.NotesPerBeat;
+        var notesPerBeat = measured.Realization.Line.Recipe.Rhythm.NotesPerBeat;
         var tempo = Words.Bpm(measured.Ceiling, notesPerBeat);
         return Words.Text(
             $"  {name}  {measured.Realization.Notes.Length, 3} notes, {notesPerBeat} a beat  {tempo, 8} bpm"

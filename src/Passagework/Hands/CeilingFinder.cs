@@ -27,7 +27,7 @@ internal static class CeilingFinder
         );
     }
 
-    private static double LoadOf(LoadList list, ReadOnlySpan<double> basis) =>
+    private static double LoadOf(LoadList list, double[] basis) =>
         list.AsksNothing ? 0 : WindowedLoad.Of(list.Loads(basis), WindowMoves, WindowTolerance);
 
     private static double? FromLoad(double load) => load > 0 ? 1 / load : null;

@@ -43,26 +43,15 @@ internal sealed class LoadList
     }
 
     /// <summary>The demands in ms for the entries of a player, one for each transition.</summary>
-    public double[] Milliseconds(ReadOnlySpan<double> basis)
-    {
-        var byClass = new double[_classes.Count];
-        for (var c = 0; c < byClass.Length; c++)
-        {
-            byClass[c] = _classes[c].Demand.At(basis);
-        }
-
-        return Array.ConvertAll(_classOf, number => byClass[number]);
-    }
+    public double[] Milliseconds(double[] basis) => Each(known => known.Demand.At(basis));
 
     /// <summary>The loads at one pulse a second: demand over the time there is, one for each transition.</summary>
-    public double[] Loads(ReadOnlySpan<double> basis)
-    {
-        var byClass = new double[_classes.Count];
-        for (var c = 0; c < byClass.Length; c++)
-        {
-            byClass[c] = _classes[c].Demand.At(basis) / (1000 * _classes[c].Gap);
-        }
+    public double[] Loads(double[] basis) => Each(known => known.Demand.At(basis) / (1000 * known.Gap));
 
+    // Worked out once for each class.
+    private double[] Each(Converter<(Demand Demand, double Gap), double> figure)
+    {
+        var byClass = _classes.ConvertAll(figure);
         return Array.ConvertAll(_classOf, number => byClass[number]);
     }
 }

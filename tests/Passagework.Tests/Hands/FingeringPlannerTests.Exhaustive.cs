@@ -17,37 +17,15 @@ public partial class FingeringPlannerTests
         (line, level, size) => (line, Player.At(level) with { HandSize = 0.85 + (0.15 * size) })
     );
 
-    [Fact]
-    public void Plan_equals_exhaustive_search() =>
+    // The best one, the best for the worst move, the best few.
+    [Theory]
+    [InlineData(FingeringAim.LeastEffort, 1, 2500)]
+    [InlineData(FingeringAim.EasiestWorstMove, 1, 2000)]
+    [InlineData(FingeringAim.LeastEffort, 4, 2000)]
+    public void Plan_equals_exhaustive_search(FingeringAim aim, int count, int cases) =>
         Cases.Sample(
-            pair =>
-                Assert.Equal(
-                    Twin(pair.Line, pair.Player, FingeringAim.LeastEffort, 1),
-                    Ours(pair, FingeringAim.LeastEffort, 1)
-                ),
-            iter: 2500
-        );
-
-    [Fact]
-    public void Plan_for_the_worst_move_equals_exhaustive_search() =>
-        Cases.Sample(
-            pair =>
-                Assert.Equal(
-                    Twin(pair.Line, pair.Player, FingeringAim.EasiestWorstMove, 1),
-                    Ours(pair, FingeringAim.EasiestWorstMove, 1)
-                ),
-            iter: 2000
-        );
-
-    [Fact]
-    public void Best_few_equal_exhaustive_search() =>
-        Cases.Sample(
-            pair =>
-                Assert.Equal(
-                    Twin(pair.Line, pair.Player, FingeringAim.LeastEffort, 4),
-                    Ours(pair, FingeringAim.LeastEffort, 4)
-                ),
-            iter: 2000
+            pair => Assert.Equal(Twin(pair.Line, pair.Player, aim, count), Ours(pair, aim, count)),
+            iter: cases
         );
 
     [Fact]
