@@ -15,6 +15,7 @@ internal static class Areas
         ("Exercises", ["Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Hands", ["Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Notation", ["Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
+        ("Engraving", ["Notation", "Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
     ];
 
     /// <summary>Packages beyond the base library, each with the one area that may use it.</summary>
