@@ -24,9 +24,9 @@ internal sealed class FontCut
             SKTypeface.FromData(data) ?? throw new InvalidDataException($"The font {name} cannot be read.");
         UnitsPerEm = Typeface.UnitsPerEm;
         _units = Sized(UnitsPerEm);
-        _advances = _units.GetGlyphWidths([
-            .. Enumerable.Range(0, Typeface.GlyphCount).Select(glyph => (ushort)glyph),
-        ]);
+        var glyphs = Enumerable.Range(0, Typeface.GlyphCount).Select(glyph => (ushort)glyph).ToArray();
+        // Whole units in the file; the font engine's scaling leaves them a thousandth off.
+        _advances = Array.ConvertAll(_units.GetGlyphWidths(glyphs), MathF.Round);
     }
 
     public string Name { get; }

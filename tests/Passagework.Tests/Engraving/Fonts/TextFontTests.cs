@@ -39,11 +39,7 @@ public sealed class TextFontTests
     [InlineData("\u0439\u0451", "\u0438\u0306\u0435\u0308")]
     public void A_letter_and_its_sign_are_drawn_as_the_letter_that_is_both(string joined, string apart)
     {
-        Assert.Equal(
-            TextFont.Width(joined, Face.Serif, 10),
-            TextFont.Width(apart, Face.Serif, 10),
-            precision: 9
-        );
+        Assert.Equal(TextFont.Width(joined, Face.Serif, 10), TextFont.Width(apart, Face.Serif, 10), 1e-9);
         Assert.Equal(TextFont.InkBox(joined, Face.Serif, 10), TextFont.InkBox(apart, Face.Serif, 10));
     }
 
@@ -89,12 +85,8 @@ public sealed class TextFontTests
                 text =>
                 {
                     var plain = TextFont.Width(text, face, 4);
-                    Assert.Equal(2 * plain, TextFont.Width(text, face, 8), precision: 9);
-                    Assert.Equal(
-                        plain + (0.4 * text.Length),
-                        TextFont.Width(text, face, 4, 0.1),
-                        precision: 9
-                    );
+                    Assert.Equal(2 * plain, TextFont.Width(text, face, 8), 1e-9);
+                    Assert.Equal(plain + (0.4 * text.Length), TextFont.Width(text, face, 4, 0.1), 1e-9);
                 },
                 iter: 50
             );
