@@ -50,7 +50,7 @@ internal sealed class FontCut
 
     /// <summary>The glyph's outline in font units.</summary>
     public Outline OutlineOf(ushort glyph) =>
-        _outlines.GetOrAdd(glyph, id => Outline.Of(_units.GetGlyphPath(id) ?? new SKPath()));
+        _outlines.GetOrAdd(glyph, id => new Outline(_units.GetGlyphPath(id) ?? new SKPath()));
 
     /// <summary>The font at a size, set for print: no hints, no rounding to pixels.</summary>
     public SKFont Sized(double size) =>

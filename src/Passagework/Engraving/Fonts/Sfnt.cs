@@ -47,6 +47,13 @@ internal sealed class Sfnt
     /// <summary>Puts another table in the place of one.</summary>
     public void Replace(string tag, byte[] table) => _tables[tag] = table;
 
+    /// <summary>Leaves tables out.</summary>
+    public void Drop(params ReadOnlySpan<string> tags)
+    {
+        foreach (var tag in tags)
+            _tables.Remove(tag);
+    }
+
     /// <summary>The whole font file.</summary>
     public byte[] ToBytes()
     {

@@ -74,6 +74,9 @@ internal sealed class TextFace
         if (tabular)
             FigureForms.MakeTabular(font);
 
-        return new FontCut(name, font.ToBytes(), new Kerning(font.Table("GPOS")));
+        var kerning = new Kerning(font.Table("GPOS"));
+        // These rules are applied here; left in, they would draw unused glyphs into every PDF.
+        font.Drop("GSUB", "GPOS", "GDEF", "STAT");
+        return new FontCut(name, font.ToBytes(), kerning);
     }
 }

@@ -8,11 +8,15 @@ namespace Passagework.Engraving.Fonts;
 /// <param name="Cut">The font file it comes from.</param>
 /// <param name="Glyph">Its number there.</param>
 /// <param name="XEm">Its origin, in ems from the start of the line.</param>
-internal readonly record struct SetGlyph(FontCut Cut, ushort Glyph, double XEm);
+/// <param name="RaiseEm">How far its origin lies above the baseline, in ems.</param>
+internal readonly record struct SetGlyph(FontCut Cut, ushort Glyph, double XEm, double RaiseEm = 0);
 
 /// <summary>A text set in one line: which glyphs stand where.</summary>
 internal sealed class TextLine
 {
+    // A flat or sharp among words has a little air at its sides, which the font's signs lack. Chosen by us.
+    private const double SignGapEm = 0.04;
+
     private TextLine(ImmutableArray<SetGlyph> glyphs, double widthEm, ImmutableArray<Rune> missing)
     {
         Glyphs = glyphs;
@@ -48,11 +52,16 @@ internal sealed class TextLine
             }
 
             var (cut, glyph) = found;
+            var isSign = ReferenceEquals(cut, MusicFont.Cut);
             if (before is { } left && ReferenceEquals(left.Cut, cut))
                 x += cut.Kern(left.Glyph, glyph) / cut.UnitsPerEm;
-            before = new SetGlyph(cut, glyph, x);
+            if (isSign)
+                x += SignGapEm;
+            before = new SetGlyph(cut, glyph, x, isSign ? OnBaseline(cut, glyph) : 0);
             glyphs.Add(before.Value);
             x += (cut.Advance(glyph) / cut.UnitsPerEm) + trackingEm;
+            if (isSign)
+                x += SignGapEm;
         }
 
         return new TextLine(glyphs.ToImmutable(), x, [.. missing]);
@@ -62,7 +71,7 @@ internal sealed class TextLine
     public Box InkAt(double sizeMm)
     {
         Box? ink = null;
-        foreach (var (cut, glyph, x) in Glyphs)
+        foreach (var (cut, glyph, x, raise) in Glyphs)
         {
             if (cut.OutlineOf(glyph).Ink is not { } shape)
                 continue;
@@ -73,10 +82,14 @@ internal sealed class TextLine
                 shape.Top * scale,
                 shape.Right * scale,
                 shape.Bottom * scale
-            ).Moved(x * sizeMm, 0);
+            ).Moved(x * sizeMm, -raise * sizeMm);
             ink = ink?.With(box) ?? box;
         }
 
         return ink ?? default;
     }
+
+    // On a staff a sign lies around its pitch; among words it stands on the line.
+    private static double OnBaseline(FontCut cut, ushort glyph) =>
+        (cut.OutlineOf(glyph).Ink?.Bottom ?? 0) / cut.UnitsPerEm;
 }
