@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Passagework.Exercises;
-using Passagework.Foundation;
 
 namespace Passagework.Notation;
 
@@ -36,9 +35,7 @@ internal sealed record TabCell(TabEvent Event)
 internal sealed class TabCells
 {
     private readonly TabWriting _options;
-    private readonly Fraction _beat;
-    private readonly Fraction _bar;
-    private readonly Dictionary<long, int> _partsOfBeat;
+    private readonly CountRow _counts;
     private int? _group;
     private int _nextGroup;
     private PlayedNote? _last;
@@ -46,11 +43,11 @@ internal sealed class TabCells
     private TabCells(ImmutableArray<TabBar> bars, Recipe recipe, TabWriting options)
     {
         _options = options;
-        _beat = Fraction.Of(1, recipe.Rhythm.Meter.WrittenUnit);
-        _bar = recipe.Rhythm.Meter.Bar;
-        _partsOfBeat = bars.SelectMany(bar => bar.Events)
-            .GroupBy(part => (part.Onset / _beat).Floor())
-            .ToDictionary(beat => beat.Key, beat => PartsOf(beat.Select(part => part.Onset)));
+        _counts = new CountRow(
+            bars.SelectMany(bar => bar.Events).Select(part => part.Onset),
+            recipe.Rhythm.Meter,
+            options.Syllables
+        );
     }
 
     /// <summary>The cells of every bar.</summary>
@@ -69,7 +66,7 @@ internal sealed class TabCells
         var length = TabLength.Write(part.Length);
         var timed = new TabCell(part)
         {
-            Count = _options.Counts ? CountAt(part.Onset) : "",
+            Count = _options.Counts ? _counts.At(part.Onset) : "",
             Rhythm = part.Note is null ? "r" + length : length,
         };
         if (part.Note is not { } played)
@@ -93,25 +90,6 @@ internal sealed class TabCells
         };
         _last = played;
         return cell;
-    }
-
-    private string CountAt(Fraction onset)
-    {
-        var beat = (onset.Modulo(_bar) / _beat).Floor() + 1;
-        var parts = _partsOfBeat[(onset / _beat).Floor()];
-        var part = (onset.Modulo(_beat) / _beat * Fraction.Of(parts)).Floor();
-        return parts == 0 && part == 0 && onset.Modulo(_beat) > Fraction.Zero
-            ? ""
-            : _options.Syllables.At((int)beat, (int)part, parts);
-    }
-
-    // Fewest equal parts of the beat on which all onsets lie; 0 when that takes too many to be counted aloud.
-    private int PartsOf(IEnumerable<Fraction> onsets)
-    {
-        var inBeat = onsets.Select(onset => onset.Modulo(_beat) / _beat).ToList();
-        return Enumerable
-            .Range(1, CountSyllables.MostParts)
-            .FirstOrDefault(parts => inBeat.TrueForAll(at => (at * Fraction.Of(parts)).IsWhole));
     }
 
     // "[" begins the next group, "[5" a group whose number doesn't follow, "]" ends the groups.

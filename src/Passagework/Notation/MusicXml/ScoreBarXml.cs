@@ -31,7 +31,7 @@ internal sealed class ScoreBarXml(
     public void Write(StaffKind staff, ScoreKey? key)
     {
         var beams = staff.Stems ? BeamMarks.Of(bar) : [];
-        var signs = new Dictionary<(int Letter, int Octave), int>();
+        var signs = key is null ? null : new HeldSigns(key);
         for (var at = 0; at < bar.Length; at++)
         {
             var note = bar[at];
@@ -45,7 +45,7 @@ internal sealed class ScoreBarXml(
             WriteSound(note);
             page.Text("voice", staff.Voice);
             WriteValue(note);
-            WriteAccidental(note, key, signs);
+            WriteAccidental(note, signs);
             WriteTupletRatio(note.Tuplet);
             WriteStaff(note, staff);
             WriteBeams(staff.Stems ? beams[at] : []);
@@ -128,23 +128,10 @@ internal sealed class ScoreBarXml(
         }
     }
 
-    // A sign holds to the end of the bar in its octave; a tied note needs none.
-    private void WriteAccidental(
-        ScoreNote note,
-        ScoreKey? key,
-        Dictionary<(int Letter, int Octave), int> signs
-    )
+    private void WriteAccidental(ScoreNote note, HeldSigns? signs)
     {
-        if (key is null || note is not { Note.Note.Pitch: var pitch, TiedBack: false })
+        if (signs is not null && note is { Note.Note.Pitch: var pitch, TiedBack: false } && signs.Sign(pitch))
         {
-            return;
-        }
-
-        var line = (pitch.Name.Letter, pitch.Octave);
-        var held = signs.TryGetValue(line, out var sign) ? sign : key.AlterationOf(pitch.Name.Letter);
-        if (held != pitch.Name.Alteration)
-        {
-            signs[line] = pitch.Name.Alteration;
             page.Text("accidental", Accidentals[pitch.Name.Alteration + 3]);
         }
     }
@@ -163,13 +150,28 @@ internal sealed class ScoreBarXml(
         page.Close();
     }
 
-    private void WriteBeams(ImmutableArray<string> beams)
+    private void WriteBeams(ImmutableArray<BeamMark> beams)
     {
         for (var level = 0; level < beams.Length; level++)
         {
-            page.Text("beam", beams[level], "number", (level + 1).ToString(CultureInfo.InvariantCulture));
+            page.Text(
+                "beam",
+                Word(beams[level]),
+                "number",
+                (level + 1).ToString(CultureInfo.InvariantCulture)
+            );
         }
     }
+
+    private static string Word(BeamMark mark) =>
+        mark switch
+        {
+            BeamMark.Begin => "begin",
+            BeamMark.Continue => "continue",
+            BeamMark.End => "end",
+            BeamMark.ForwardHook => "forward hook",
+            _ => "backward hook",
+        };
 
     private (bool Start, bool Stop) TupletEdges(int at)
     {
