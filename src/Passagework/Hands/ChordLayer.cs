@@ -7,8 +7,6 @@ namespace Passagework.Hands;
 /// <summary>All ways to hold the tones of a chord: strings where they are free, fingers, and where the hand stands.</summary>
 internal sealed class ChordLayer(Fretboard board, double handSize)
 {
-    // More frets than any hand spans; only prunes, the forms decide.
-    private const int WidestFrets = 6;
     private readonly HandSpan _span = new(Geometry.Of(board), handSize);
 
     /// <summary>The states of a chord; empty when no hand can hold it.</summary>
@@ -33,29 +31,9 @@ internal sealed class ChordLayer(Fretboard board, double handSize)
                 _span
             ));
 
-    // One place for each tone, each on its own string, no further apart than a hand could ever reach.
-    private List<ImmutableArray<Place>> Choices(LineNote note, ImmutableArray<Place> first)
-    {
-        var chosen = first.Select(place => ImmutableArray.Create(place)).ToList();
-        foreach (var tone in note.With)
-        {
-            ImmutableArray<Place> places = tone.Place is { } fixedPlace
-                ? [fixedPlace]
-                : [.. board.PlacesOf(tone.Midi)];
-            chosen =
-            [
-                .. chosen.SelectMany(before =>
-                    places.Where(place => Fits(before, place)).Select(place => before.Add(place))
-                ),
-            ];
-        }
+    private IEnumerable<ImmutableArray<Place>> Choices(LineNote note, ImmutableArray<Place> first) =>
+        ChordPlaces.Of([first, .. note.With.Select(PlacesOf)]);
 
-        return chosen;
-    }
-
-    private static bool Fits(ImmutableArray<Place> chosen, Place place) =>
-        chosen.All(other =>
-            other.String != place.String
-            && (other.IsOpen || place.IsOpen || Math.Abs(other.Fret - place.Fret) <= WidestFrets)
-        );
+    private ImmutableArray<Place> PlacesOf(LineTone tone) =>
+        tone.Place is { } place ? [place] : [.. board.PlacesOf(tone.Midi)];
 }

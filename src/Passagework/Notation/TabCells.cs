@@ -20,15 +20,24 @@ internal sealed record TabCell(TabEvent Event)
     /// <summary>The fret, in brackets behind and before when it is held on.</summary>
     public string Fret { get; init; } = "";
 
+    /// <summary>The further tones of a chord.</summary>
+    public ImmutableArray<(int String, string Fret)> With { get; init; } = [];
+
+    /// <summary>What is written on a string, if anything.</summary>
+    public string? FretOn(int number) =>
+        number == String ? Fret : With.FirstOrDefault(tone => tone.String == number).Fret;
+
     /// <summary>What stands in the column before the fret.</summary>
     public char? Before { get; init; }
 
     /// <summary>Fewest columns to the next event: the widest text, and one apart.</summary>
     public int Need =>
         1
-        + new[] { Count, Rhythm, Group, Accent, Stroke, Finger, Event.Tied ? Fret + ")" : Fret }.Max(text =>
-            text.Length
-        );
+        + new[] { Count, Rhythm, Group, Accent, Stroke, Finger, Tied(Fret) }
+            .Concat(With.Select(tone => Tied(tone.Fret)))
+            .Max(text => text.Length);
+
+    private string Tied(string fret) => Event.Tied ? fret + ")" : fret;
 }
 
 /// <summary>Puts into words what is written for each event.</summary>
@@ -74,7 +83,12 @@ internal sealed class TabCells
             return timed;
         }
 
-        var placed = timed with { String = played.Place.String, Fret = Number(played.Place.Fret) };
+        var placed = timed with
+        {
+            String = played.Place.String,
+            Fret = Number(played.Place.Fret),
+            With = [.. played.With.Select(tone => (tone.Place.String, Number(tone.Place.Fret)))],
+        };
         if (part.Tied)
         {
             return placed with { Before = '(' };
@@ -113,15 +127,18 @@ internal sealed class TabCells
 
     private char? SlurSign(PlayedNote played)
     {
-        var from = _last is { } last && last.Place.String == played.Place.String ? last : null;
-        var rises = from is null || played.Place.Fret > from.Place.Fret;
+        var from = _last
+            ?.Tones.Where(tone => tone.Place.String == played.Place.String)
+            .Select(tone => (PlayedTone?)tone)
+            .FirstOrDefault();
+        var rises = from is null || played.Place.Fret > from.Value.Place.Fret;
         return played.Note.Slur switch
         {
             Slur.Hammer => 'h',
             Slur.Pull => 'p',
             Slur.Slide => rises ? '/' : '\\',
-            Slur.Slurred when from is null || from.Place.Fret == played.Place.Fret => null,
-            Slur.Slurred when from.Finger == played.Finger && played.Finger > 0 => rises ? '/' : '\\',
+            Slur.Slurred when from is null || from.Value.Place.Fret == played.Place.Fret => null,
+            Slur.Slurred when from.Value.Finger == played.Finger && played.Finger > 0 => rises ? '/' : '\\',
             Slur.Slurred => rises ? 'h' : 'p',
             _ => null,
         };

@@ -41,23 +41,45 @@ internal sealed class ScoreBarXml(
                 WriteMuteStart(begun);
             }
 
-            page.Open("note");
-            WriteSound(note);
-            page.Text("voice", staff.Voice);
-            WriteValue(note);
-            WriteAccidental(note, signs);
-            WriteTupletRatio(note.Tuplet);
-            WriteStaff(note, staff);
-            WriteBeams(staff.Stems ? beams[at] : []);
-            new NotationsXml(page, note, marks, staff).Write(TupletEdges(at));
-            WriteMute(note);
-            page.Close();
+            WriteNote(note, staff, signs, staff.Stems ? beams[at] : [], TupletEdges(at));
+            foreach (var tone in note.Note?.With ?? [])
+            {
+                WriteNote(note with { Note = NoteMarks.Alone(note.Note!, tone) }, staff, signs, [], null);
+            }
+
             if (note is { Note: { } ended, TiedOn: false } && staff.Fingers)
             {
                 WriteGroupStop(ended);
                 WriteMuteStop(ended);
             }
         }
+    }
+
+    // A further tone of a chord is a note of its own that shares beam and tuplet with the first.
+    private void WriteNote(
+        ScoreNote note,
+        StaffKind staff,
+        HeldSigns? signs,
+        ImmutableArray<BeamMark> beams,
+        (bool Start, bool Stop)? tuplet
+    )
+    {
+        page.Open("note");
+        if (tuplet is null)
+        {
+            page.Mark("chord");
+        }
+
+        WriteSound(note);
+        page.Text("voice", staff.Voice);
+        WriteValue(note);
+        WriteAccidental(note, signs);
+        WriteTupletRatio(note.Tuplet);
+        WriteStaff(note, staff);
+        WriteBeams(beams);
+        new NotationsXml(page, note, marks, staff).Write(tuplet ?? default);
+        WriteMute(note);
+        page.Close();
     }
 
     private void WriteStaff(ScoreNote note, StaffKind staff)

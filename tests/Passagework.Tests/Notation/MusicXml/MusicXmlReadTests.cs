@@ -174,23 +174,24 @@ public sealed class MusicXmlReadTests
     }
 
     [Fact]
-    public void Of_a_chord_the_top_note_is_kept_and_said()
+    public void A_chord_is_gathered_under_its_top_note()
     {
-        var read = Read(
-            Of(
-                FourFour
-                    + Note("E2", 8)
-                    + Note("B2", 8, before: "<chord/>")
-                    + Note("G3", 8, before: "<grace/>")
-                        .Replace("<duration>8</duration>", "", StringComparison.Ordinal)
-                    + Note("A2", 8)
-            )
+        var score = Of(
+            FourFour
+                + Note("E2", 8)
+                + Note("B2", 8, before: "<chord/>")
+                + Note("G3", 8, before: "<grace/>")
+                    .Replace("<duration>8</duration>", "", StringComparison.Ordinal)
+                + Note("A2", 8)
         );
 
-        Assert.Equal("B2 1/2, A2 1/2", Entries(read));
+        Assert.Equal("B2+E2 1/2, A2 1/2", Entries(Read(score)));
+        Assert.Equal(["bar 1, beat 3: grace note left out"], Texts(Read(score)));
+        var melody = Read(score, new MusicXmlReading { TopNotesOnly = true });
+        Assert.Equal("B2 1/2, A2 1/2", Entries(melody));
         Assert.Equal(
             ["bar 1, beat 3: grace note left out", "bar 1, beat 1: chord, only its top note kept"],
-            Texts(read)
+            Texts(melody)
         );
     }
 
@@ -201,7 +202,7 @@ public sealed class MusicXmlReadTests
         const string Stop = "<tie type=\"stop\"/>";
 
         Assert.Equal(
-            "B2 3/4, A2 1/4",
+            "B2+E2 3/4, A2 1/4",
             Entries(
                 Read(
                     Of(
