@@ -252,6 +252,24 @@ public sealed class MusicXmlReadTests
         Assert.Equal(4, read.Recipe.Rhythm.NotesPerBeat);
     }
 
+    // Found in a tune from elsewhere: thirds of semitones have endless decimals.
+    [Fact]
+    public void Parts_of_semitones_are_left_out_however_fine()
+    {
+        var third = Note("C3", 8)
+            .Replace("</step>", "</step><alter>0.3333333333333333</alter>", StringComparison.Ordinal);
+        var comma = Note("D3", 8).Replace("</step>", "</step><alter>-1.41</alter>", StringComparison.Ordinal);
+
+        var read = Read(Of(FourFour + third + comma));
+
+        Assert.Equal("C3 1/2, Db3 1/2", Entries(read));
+        Assert.Contains(
+            "part of a semitone left out (2 times)",
+            Assert.Single(read.LeftOut).ToString(),
+            StringComparison.Ordinal
+        );
+    }
+
     // Three flats and minor: C minor. Two semitones up for a capo there, so the shape is Bb minor.
     [Fact]
     public void The_key_names_root_and_scale()
