@@ -19,7 +19,10 @@ internal static class Areas
     ];
 
     /// <summary>Packages beyond the base library, each with the one area that may use it.</summary>
-    public static readonly ImmutableArray<(string Area, string Package)> Packages = [];
+    public static readonly ImmutableArray<(string Area, string Package)> Packages =
+    [
+        ("Engraving", "SkiaSharp"),
+    ];
 
     /// <summary>The area of an engine type's namespace; empty for a type outside all of them.</summary>
     public static string Of(string fullNamespace) =>

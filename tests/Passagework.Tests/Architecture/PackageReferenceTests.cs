@@ -5,7 +5,7 @@ namespace Passagework.Tests.Architecture;
 public sealed class PackageReferenceTests
 {
     [Theory]
-    [InlineData("Passagework")]
+    [InlineData("Passagework", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies")]
     [InlineData("Passagework.Cli", "System.CommandLine")]
     public void Project_references_only_its_packages(string project, params string[] packages)
     {
