@@ -32,6 +32,9 @@ public sealed record LineNote
     /// <summary>The sounding pitch, spelled.</summary>
     public required SpelledPitch Pitch { get; init; }
 
+    /// <summary>The further tones of a chord, from high to low; the note itself is its highest. Empty for a single note.</summary>
+    public ImmutableArray<LineTone> With { get; init; } = [];
+
     /// <summary>Written start, as a fraction of a whole note after the first bar line.</summary>
     public required Fraction Onset { get; init; }
 
@@ -52,7 +55,27 @@ public sealed record LineNote
 
     /// <summary>Where the note ends.</summary>
     public Fraction End => Onset + Duration;
+
+    /// <summary>The note and what sounds with it, from high to low.</summary>
+    public IEnumerable<LineTone> Tones => With.Prepend(new LineTone(Place, Midi, Pitch));
+
+    /// <summary>Content equality.</summary>
+    public bool Equals(LineNote? other) =>
+        other is not null
+        && (Index, Place, Midi, Pitch, Onset, Duration)
+            == (other.Index, other.Place, other.Midi, other.Pitch, other.Onset, other.Duration)
+        && (Group, InGroup, Accent, Slur) == (other.Group, other.InGroup, other.Accent, other.Slur)
+        && With.SequenceEqual(other.With);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Index, Place, Midi, Onset, Duration);
 }
+
+/// <summary>One tone of a chord.</summary>
+/// <param name="Place">String and fret; null when only the pitch is known and the programme chooses.</param>
+/// <param name="Midi">The MIDI key that sounds.</param>
+/// <param name="Pitch">The sounding pitch, spelled.</param>
+public readonly record struct LineTone(Place? Place, int Midi, SpelledPitch Pitch);
 
 /// <summary>A silent stretch of a line.</summary>
 /// <param name="Onset">Written start, as a fraction of a whole note after the first bar line.</param>

@@ -68,7 +68,9 @@ public static class LineBuilder
 
     private static ImmutableArray<LineNote> Numbered(Recipe recipe, List<DraftNote> notes)
     {
-        var keys = notes.ConvertAll(note => KeyOf(note, recipe.Instrument));
+        var keys = notes.ConvertAll(note =>
+            KeyOf(new WrittenTone(note.Place, note.Pitch), recipe.Instrument)
+        );
         // What is written as if the capo were the nut sounds higher, and is spelled where it sounds.
         var sounding = recipe.Notes?.Transposed(recipe.Instrument.Capo);
         var names = Speller.Spell(sounding, keys, notes.ConvertAll(note => note.Group));
@@ -82,6 +84,7 @@ public static class LineBuilder
                         Place = note.Place,
                         Midi = keys[index],
                         Pitch = note.Pitch ?? names[index],
+                        With = Spelled(note.With, sounding, recipe.Instrument),
                         Onset = note.Onset,
                         Duration = note.Duration,
                         Group = note.Group,
@@ -93,8 +96,29 @@ public static class LineBuilder
         ];
     }
 
-    private static int KeyOf(DraftNote note, Fretboard instrument) =>
-        note switch
+    private static ImmutableArray<LineTone> Spelled(
+        ImmutableArray<WrittenTone> tones,
+        NoteSet? sounding,
+        Fretboard instrument
+    )
+    {
+        if (tones.IsEmpty)
+        {
+            return [];
+        }
+
+        var keys = tones.Select(tone => KeyOf(tone, instrument)).ToList();
+        var names = Speller.Spell(sounding, keys, keys.ConvertAll(_ => (int?)null));
+        return
+        [
+            .. tones.Select(
+                (tone, index) => new LineTone(tone.Place, keys[index], tone.Pitch ?? names[index])
+            ),
+        ];
+    }
+
+    internal static int KeyOf(WrittenTone tone, Fretboard instrument) =>
+        tone switch
         {
             { Place: { } place } => instrument.MidiAt(place),
             { Pitch: { } pitch } => pitch.Midi,

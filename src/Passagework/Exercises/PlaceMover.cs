@@ -68,6 +68,13 @@ internal sealed class PlaceMover(Func<Place, int> shiftOf, Interval interval)
         {
             Place = entry.Place is { } place ? Move(place) : null,
             Pitch = entry.Pitch is { } pitch ? pitch + interval : null,
+            With =
+            [
+                .. entry.With.Select(tone => new WrittenTone(
+                    tone.Place is { } place ? Move(place) : null,
+                    tone.Pitch is { } pitch ? pitch + interval : null
+                )),
+            ],
         };
 
     private Place Move(Place place)

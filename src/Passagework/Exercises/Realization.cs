@@ -14,4 +14,29 @@ public sealed record Realization(Line Line, ImmutableArray<PlayedNote> Notes);
 /// <param name="Finger">Fretting finger 1 to 4; 0 for an open string.</param>
 /// <param name="Position">Fret of the first finger while the note sounds; 1 where nothing is fretted.</param>
 /// <param name="Stroke">The picking hand's action.</param>
-public sealed record PlayedNote(LineNote Note, Place Place, int Finger, int Position, Stroke Stroke);
+public sealed record PlayedNote(LineNote Note, Place Place, int Finger, int Position, Stroke Stroke)
+{
+    /// <summary>How the further tones of a chord are played, in the note's order; empty for a single note.</summary>
+    public ImmutableArray<PlayedTone> With { get; init; } = [];
+
+    /// <summary>The note and what sounds with it, from high to low.</summary>
+    public IEnumerable<PlayedTone> Tones =>
+        With.Prepend(new PlayedTone(new LineTone(Place, Note.Midi, Note.Pitch), Place, Finger, Stroke));
+
+    /// <summary>Content equality.</summary>
+    public bool Equals(PlayedNote? other) =>
+        other is not null
+        && (Place, Finger, Position, Stroke) == (other.Place, other.Finger, other.Position, other.Stroke)
+        && Note.Equals(other.Note)
+        && With.SequenceEqual(other.With);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Note, Place, Finger, Position, Stroke);
+}
+
+/// <summary>How one tone of a chord is played.</summary>
+/// <param name="Tone">The tone.</param>
+/// <param name="Place">String and fret.</param>
+/// <param name="Finger">Fretting finger 1 to 4; 0 for an open string. One finger on several tones lies across them.</param>
+/// <param name="Stroke">The picking hand's action; the same for all tones of one brush of the plectrum.</param>
+public readonly record struct PlayedTone(LineTone Tone, Place Place, int Finger, Stroke Stroke);

@@ -73,6 +73,7 @@ internal static class RecipeFields
     [
         "place",
         "pitch",
+        "with",
         "rest",
         "duration",
         "group",

@@ -24,6 +24,9 @@ public sealed record WrittenEntry
     /// <summary>What sounds, when no place is written.</summary>
     public SpelledPitch? Pitch { get; init; }
 
+    /// <summary>What sounds with it, struck at once; places where the entry has a place, else pitches.</summary>
+    public ImmutableArray<WrittenTone> With { get; init; } = [];
+
     /// <summary>Length as a fraction of a whole note, above 0.</summary>
     public required Fraction Duration { get; init; }
 
@@ -38,7 +41,22 @@ public sealed record WrittenEntry
 
     /// <summary>Whether the entry is a rest.</summary>
     public bool IsRest => Place is null && Pitch is null;
+
+    /// <summary>Content equality.</summary>
+    public bool Equals(WrittenEntry? other) =>
+        other is not null
+        && (Place, Pitch, Duration, Group, Accent, Slur)
+            == (other.Place, other.Pitch, other.Duration, other.Group, other.Accent, other.Slur)
+        && With.SequenceEqual(other.With);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Place, Pitch, Duration, Group, Accent, Slur);
 }
+
+/// <summary>A further tone of a chord: a place, or a pitch whose place is free.</summary>
+/// <param name="Place">Where it is fretted; null for a pitch.</param>
+/// <param name="Pitch">What sounds, when no place is written.</param>
+public readonly record struct WrittenTone(Place? Place, SpelledPitch? Pitch = null);
 
 /// <summary>How a note is reached.</summary>
 public enum Slur

@@ -26,7 +26,40 @@ internal static class WrittenRules
             entry is { Place: not null, Pitch: not null }
                 ? new Fault("has both a place and a pitch", path, "one of the two")
                 : null
+        )
+        ?? Tones(entry, path);
+
+    private static Fault? Tones(WrittenEntry entry, string path)
+    {
+        if (entry.With.IsEmpty)
+        {
+            return null;
+        }
+
+        if (entry.Slur != Slur.None)
+        {
+            return new Fault("a chord can't be slurred to", $"{path}.slur", "a chord is struck");
+        }
+
+        var strings = new HashSet<int?> { entry.Place?.String };
+        return Bounds.Each(
+            entry.With,
+            (tone, index) => Tone(tone, entry.Place is null, strings, $"{path}.with[{index}]")
         );
+    }
+
+    private static Fault? Tone(WrittenTone tone, bool pitches, HashSet<int?> strings, string path)
+    {
+        if (tone.Place is null != pitches)
+        {
+            var right = pitches ? "pitches only, like its first" : "places only, like its first";
+            return new Fault("a chord has places and pitches", path, right);
+        }
+
+        return tone.Place is { } place && !strings.Add(place.String)
+            ? new Fault($"two tones on string {place.String}", path, "each tone of a chord on its own string")
+            : null;
+    }
 
     /// <summary>Groups are given for all notes or for none, and go on from note to note.</summary>
     private static Fault? Groups(WrittenLine written)

@@ -52,8 +52,11 @@ internal static class Basis
     /// <summary>σ.</summary>
     public const int Synchrony = 26;
 
+    /// <summary>(1 − ω) times each of the entries up to <see cref="Cross"/>, in their order.</summary>
+    public const int Apart = 27;
+
     /// <summary>Number of entries.</summary>
-    public const int Count = 27;
+    public const int Count = Apart + Cross + 1;
 
     // Order of the parameter file: A Λ C R b_L a_sh b_sh ω φ1 φ2 φ3 φ4 H b_R S X M_im C_R σ.
     private const int Overlap = 7;
@@ -84,6 +87,11 @@ internal static class Basis
         entries[PluckAgain] = values[17];
         entries[PluckCross] = apart * values[13];
         entries[Synchrony] = values[18];
+        for (var entry = 0; entry <= Cross; entry++)
+        {
+            entries[Apart + entry] = apart * entries[entry];
+        }
+
         return entries;
     }
 }

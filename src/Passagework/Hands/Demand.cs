@@ -1,20 +1,24 @@
 namespace Passagework.Hands;
 
 /// <summary>
-/// The least time of one transition for one hand as a sum of at most five terms, each a coefficient times an entry
-/// of <see cref="Basis"/>; milliseconds once a player is put in.
+/// The least time of one transition for one hand as a sum of terms, each a coefficient times an entry of
+/// <see cref="Basis"/>; milliseconds once a player is put in. Five terms are enough for a single note; a chord's further
+/// ones follow in a demand of their own.
 /// </summary>
 internal readonly record struct Demand
 {
+    private const int Most = 5;
     private readonly Terms _coefficients;
     private readonly Entries _entries;
     private readonly byte _count;
+    private readonly Rest? _rest;
 
-    private Demand(Terms coefficients, Entries entries, byte count)
+    private Demand(Terms coefficients, Entries entries, byte count, Rest? rest)
     {
         _coefficients = coefficients;
         _entries = entries;
         _count = count;
+        _rest = rest;
     }
 
     /// <summary>No time at all.</summary>
@@ -34,10 +38,45 @@ internal readonly record struct Demand
             return this;
         }
 
+        if (_count == Most)
+        {
+            var rest = new Rest((_rest?.Demand ?? None).Plus(entry, coefficient));
+            return new Demand(_coefficients, _entries, _count, rest);
+        }
+
         var (coefficients, entries) = (_coefficients, _entries);
         coefficients[_count] = coefficient;
         entries[_count] = (byte)entry;
-        return new Demand(coefficients, entries, (byte)(_count + 1));
+        return new Demand(coefficients, entries, (byte)(_count + 1), null);
+    }
+
+    /// <summary>This and all terms of another.</summary>
+    public Demand PlusAll(Demand other)
+    {
+        var sum = this;
+        for (var i = 0; i < other._count; i++)
+        {
+            sum = sum.Plus(other._entries[i], other._coefficients[i]);
+        }
+
+        return other._rest is { } rest ? sum.PlusAll(rest.Demand) : sum;
+    }
+
+    /// <summary>The same as far as the player's movements do not overlap: every term times 1 − ω.</summary>
+    public Demand Apart()
+    {
+        var entries = _entries;
+        for (var i = 0; i < _count; i++)
+        {
+            entries[i] += Basis.Apart;
+        }
+
+        return new Demand(
+            _coefficients,
+            entries,
+            _count,
+            _rest is { } rest ? new Rest(rest.Demand.Apart()) : null
+        );
     }
 
     /// <summary>Every term times a factor.</summary>
@@ -49,7 +88,12 @@ internal readonly record struct Demand
             coefficients[i] *= factor;
         }
 
-        return new Demand(coefficients, _entries, _count);
+        return new Demand(
+            coefficients,
+            _entries,
+            _count,
+            _rest is { } rest ? new Rest(rest.Demand.Times(factor)) : null
+        );
     }
 
     /// <summary>The time in ms for the entries of a player.</summary>
@@ -61,7 +105,7 @@ internal readonly record struct Demand
             sum += _coefficients[i] * basis[_entries[i]];
         }
 
-        return sum;
+        return _rest is { } rest ? sum + rest.Demand.At(basis) : sum;
     }
 
     /// <summary>Adds the time in ms under every draw.</summary>
@@ -71,11 +115,13 @@ internal readonly record struct Demand
         {
             draws.AddTo(sums, _entries[i], _coefficients[i]);
         }
+
+        _rest?.Demand.AddTo(sums, draws);
     }
 
     public bool Equals(Demand other)
     {
-        var same = _count == other._count;
+        var same = _count == other._count && Equals(_rest, other._rest);
         for (var i = 0; same && i < _count; i++)
         {
             same = _entries[i] == other._entries[i] && _coefficients[i].Equals(other._coefficients[i]);
@@ -96,15 +142,17 @@ internal readonly record struct Demand
         return hash.ToHashCode();
     }
 
+    private sealed record Rest(Demand Demand);
+
     // An inline array has exactly one field, which is never named in code and must be writable.
 #pragma warning disable RCS1169, RCS1213
-    [System.Runtime.CompilerServices.InlineArray(5)]
+    [System.Runtime.CompilerServices.InlineArray(Most)]
     private struct Terms
     {
         private double _first;
     }
 
-    [System.Runtime.CompilerServices.InlineArray(5)]
+    [System.Runtime.CompilerServices.InlineArray(Most)]
     private struct Entries
     {
         private byte _first;

@@ -12,7 +12,18 @@ public sealed record Fingering(ImmutableArray<FingeredNote> Notes, double Cost);
 /// <param name="Place">String and fret.</param>
 /// <param name="Finger">1 to 4; 0 for an open string.</param>
 /// <param name="Position">Fret of the first finger; 1 where nothing is fretted.</param>
-public readonly record struct FingeredNote(Place Place, int Finger, int Position);
+public readonly record struct FingeredNote(Place Place, int Finger, int Position)
+{
+    /// <summary>The further tones of a chord, from high to low; empty for a single note.</summary>
+    public ImmutableArray<FingeredTone> With => Form is null ? [] : Form.Tones.RemoveAt(0);
+
+    internal FretForm? Form { get; init; }
+
+    internal FretState State => new(Place, Finger, Position) { Form = Form };
+
+    internal static FingeredNote Of(FretState state) =>
+        new(state.Place, state.Finger, state.Position) { Form = state.Form };
+}
 
 /// <summary>What a fingering is planned for.</summary>
 public enum FingeringAim

@@ -13,7 +13,8 @@ internal sealed class FretLayers
     private readonly Fretboard _board;
     private readonly bool[] _avoided = new bool[5];
     private readonly Dictionary<int, Lock> _locks = [];
-    private readonly Dictionary<(Place? Place, int Midi), int> _numbers = [];
+    private readonly Dictionary<(Place? Place, int Midi, string Chord), int> _numbers = [];
+    private readonly ChordLayer _chords;
     private readonly List<FretState[]> _layers = [];
     private readonly Lazy<int[]> _positions;
 
@@ -32,6 +33,7 @@ internal sealed class FretLayers
         }
 
         _positions = new Lazy<int[]>(Positions);
+        _chords = new ChordLayer(_board, player.HandSize);
     }
 
     /// <summary>The number of each note's layer.</summary>
@@ -79,9 +81,15 @@ internal sealed class FretLayers
     private int[] Positions()
     {
         var seen = new SortedSet<int> { 1 };
-        foreach (var place in _line.Notes.SelectMany(PlacesOf).Distinct().Where(place => !place.IsOpen))
+        var singles = _line.Notes.Where(note => note.With.IsEmpty).SelectMany(PlacesOf);
+        foreach (var place in singles.Distinct().Where(place => !place.IsOpen))
         {
             seen.UnionWith(Fretted(place, null).Select(state => state.Position));
+        }
+
+        foreach (var chord in _line.Notes.Where(note => !note.With.IsEmpty))
+        {
+            seen.UnionWith(_chords.States(chord, PlacesOf(chord), () => []).Select(state => state.Position));
         }
 
         seen.UnionWith(_locks.Values.Select(locked => locked.Position ?? 1));
@@ -91,15 +99,19 @@ internal sealed class FretLayers
     private int NumberOf(LineNote note)
     {
         var locked = _locks.GetValueOrDefault(note.Index);
-        var key = (note.Place, note.Midi);
+        var chord = note.With.IsEmpty
+            ? ""
+            : string.Join(' ', note.With.Select(tone => (tone.Place, tone.Midi)));
+        var key = (note.Place, note.Midi, chord);
         if (locked is null && _numbers.TryGetValue(key, out var number))
         {
             return number;
         }
 
-        var states = PlacesOf(note)
-            .SelectMany(place => place.IsOpen ? Open(place) : Fretted(place, locked))
-            .Where(state => Honours(state, locked))
+        var all = note.With.IsEmpty
+            ? PlacesOf(note).SelectMany(place => place.IsOpen ? Open(place) : Fretted(place, locked))
+            : Chords(note, locked);
+        var states = all.Where(state => Honours(state, locked))
             .OrderBy(state => (state.Finger, state.Position, state.Place.String))
             .ToArray();
         _layers.Add(states);
@@ -117,6 +129,13 @@ internal sealed class FretLayers
             (locked.Finger ?? state.Finger) == state.Finger
             && (locked.Position ?? state.Position) == state.Position
         );
+
+    private IEnumerable<FretState> Chords(LineNote note, Lock? locked) =>
+        _chords
+            .States(note, PlacesOf(note), () => _positions.Value)
+            .Where(state =>
+                state.Form!.Held.All(tone => !_avoided[tone.Finger] || locked?.Finger == tone.Finger)
+            );
 
     private IEnumerable<FretState> Open(Place place) =>
         _positions.Value.Select(position => new FretState(place, 0, position));
@@ -154,6 +173,15 @@ internal sealed class FretLayers
             );
         }
 
+        if (!note.With.IsEmpty)
+        {
+            return new Fault(
+                $"no hand can hold {Names(note)} at once",
+                where,
+                "leave out a tone, place it on another string or allow another finger"
+            );
+        }
+
         return PlacesOf(note).Any()
             ? new Fault("every finger is avoided", where, "leave at least one of the fingers 1 to 4")
             : new Fault(
@@ -162,6 +190,9 @@ internal sealed class FretLayers
                 $"a pitch from {Lowest()} to {Highest()}"
             );
     }
+
+    private static string Names(LineNote note) =>
+        string.Join(" + ", note.Tones.Select(tone => tone.Place?.ToString() ?? tone.Pitch.ToString()));
 
     private static string LockedParts(Lock locked) =>
         string.Join(

@@ -10,10 +10,13 @@ namespace Passagework.Hands;
 /// </summary>
 internal sealed class FretProblem
 {
-    private const long OneShift = 1L << 32;
+    private const long OneShift = 1L << 44;
+    private const long OneFret = 1L << 28;
+    private const double UnitsPerMs = 10;
     private readonly Line _line;
     private readonly FretLayers _layers;
     private readonly MoveTable _table;
+    private readonly double[] _basis;
     private readonly double _press;
     private readonly Articulation _articulation;
     private readonly Dictionary<(int From, int To, Wish Wish), LayeredStep> _steps = [];
@@ -22,11 +25,11 @@ internal sealed class FretProblem
     {
         _line = line;
         _layers = layers;
-        var basis = player.Parameters.Basis;
-        _press = basis[Basis.Press];
+        _basis = player.Parameters.Basis;
+        _press = _basis[Basis.Press];
         _table = new MoveTable(
             new FrettingMoves(Geometry.Of(line.Recipe.Instrument), player.HandSize),
-            basis
+            _basis
         );
         var times = new LineTimes(line);
         _articulation = new Articulation(line, times);
@@ -44,7 +47,7 @@ internal sealed class FretProblem
                     (state, note) =>
                     {
                         var chosen = _layers.States(_layers.LayerOfNote[note])[state];
-                        return new FingeredNote(chosen.Place, chosen.Finger, chosen.Position);
+                        return FingeredNote.Of(chosen);
                     }
                 ),
             ],
@@ -92,15 +95,18 @@ internal sealed class FretProblem
 
         return new LayeredProblem(
             extras[_layers.LayerOfNote[0]],
-            Array.ConvertAll(first, state => (long)Math.Abs(state.Deviation)),
+            Array.ConvertAll(first, TieOf),
             steps,
             weights,
             perStep
         );
     }
 
-    private static double Preference(FretState state) =>
-        HandConstants.DeviationWeight * Math.Abs(state.Deviation);
+    private static double Preference(FretState state) => HandConstants.DeviationWeight * state.Strain;
+
+    // Fewer shifts before less deviation before less effort of forms; wide enough for the longest line.
+    private long TieOf(FretState state) =>
+        (state.Strain * OneFret) + (long)((state.Form?.EffortMs(_basis) ?? 0) * UnitsPerMs);
 
     // Steps between the same two layers are equal unless slurs make them differ.
     private LayeredStep StepInto(int note)
@@ -126,7 +132,7 @@ internal sealed class FretProblem
             {
                 var arc = (i * to.Length) + j;
                 costs[arc] = HandConstants.Cost(costs[arc] / _press);
-                ties[arc] = (from[i].Position == to[j].Position ? 0 : OneShift) + Math.Abs(to[j].Deviation);
+                ties[arc] = (from[i].Position == to[j].Position ? 0 : OneShift) + TieOf(to[j]);
             }
         }
 

@@ -8,7 +8,13 @@ namespace Passagework.Hands;
 /// <param name="Position">Fret at which the first finger rests; an open string carries it over.</param>
 internal readonly record struct FretState(Place Place, int Finger, int Position)
 {
+    /// <summary>The fingers of a chord whose highest tone this is; null for a single note.</summary>
+    public FretForm? Form { get; init; }
+
     public bool IsOpen => Finger == 0;
+
+    /// <summary>Frets that the hand's fingers stand off their natural places, all together.</summary>
+    public int Strain => Form?.DeviationAt(Position) ?? Math.Abs(Deviation);
 
     /// <summary>Frets that the finger stands off its natural place; 0 for an open string.</summary>
     public int Deviation => IsOpen ? 0 : Place.Fret - Position - (Finger - 1);

@@ -22,6 +22,10 @@ internal static class HandConstants
     public static readonly double InsideFactor = ParameterFile.Constant("insideFactor");
     public static readonly double BlockedFactor = ParameterFile.Constant("blockedFactor");
     public static readonly double RakedStringShare = ParameterFile.Constant("rakedStringShare");
+    public static readonly double BrushedStringShare = ParameterFile.Constant("brushedStringShare");
+    public static readonly double BarredStringShare = ParameterFile.Constant("barredStringShare");
+    public static readonly double FormFingerShare = ParameterFile.Constant("formFingerShare");
+    public static readonly double ChordOverlapShare = ParameterFile.Constant("chordOverlapShare");
     public static readonly double DownPreference = ParameterFile.Constant("downPreference");
     public static readonly double RingFingerFactor = ParameterFile.Constant("ringFingerFactor");
     public static readonly double ThumbAgainFactor = ParameterFile.Constant("thumbAgainFactor");

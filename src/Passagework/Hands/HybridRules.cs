@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Passagework.Exercises;
 
 namespace Passagework.Hands;
@@ -20,29 +21,57 @@ internal sealed class HybridRules(PlectrumMoves moves, Stroke first, int strings
         }
     }
 
-    public override bool MayBegin(StrokeState state, long slot) => state.Action == first;
+    /// <summary>A brush, or the plectrum on the string nearest the ceiling and a finger on each of the others.</summary>
+    public override IEnumerable<StrokeState> ChordStates(ImmutableArray<int> strings)
+    {
+        var order = strings.OrderDescending().ToList();
+        ImmutableArray<Stroke>[] actors = order switch
+        {
+            [var pick, var other] when other <= pick - 2 =>
+            [
+                [Stroke.Down, Stroke.Middle],
+                [Stroke.Down, Stroke.Ring],
+            ],
+            [_, _] =>
+            [
+                [Stroke.Down, Stroke.Middle],
+            ],
+            [_, _, _] =>
+            [
+                [Stroke.Down, Stroke.Middle, Stroke.Ring],
+            ],
+            _ => [],
+        };
+        return StruckChord
+            .Brushes(strings)
+            .Concat(actors.Select(each => StruckChord.Plucked(strings, each, order[0])));
+    }
+
+    public override bool MayBegin(StrokeState state, long slot) =>
+        (state.IsPicked ? state.Action : Beginning(state)) == first;
 
     public override bool MayFollow(StrokeState from, StrokeState to, StrokeStep step) => CanFollow(from, to);
 
-    // A finger leaves the plectrum where it is.
+    // A finger alone leaves the plectrum where it is.
     public override bool CanFollow(StrokeState from, StrokeState to) =>
-        IsPick(to) || to.Anchor == from.Anchor;
+        to.IsPicked || to.Chord is not null || to.Anchor == from.Anchor;
 
     public override Demand Between(StrokeState from, StrokeState to, StrokeStep step)
     {
-        if (IsPick(to))
+        if (to.IsPicked && from.IsPicked)
         {
-            return IsPick(from)
-                ? moves.Between(from, to)
-                : Demand
-                    .Of(Basis.FingerAfterPick, 1)
-                    .Plus(Basis.PickCross, moves.StringBits(to.Anchor - from.Anchor));
+            return moves.Between(from, to);
         }
 
-        return to.Action == from.Action
-            ? Demand.Of(Basis.PluckAgain, 1)
-            : Demand.Of(Basis.FingerAfterPick, 1);
+        var again = Fingers(from).Intersect(Fingers(to)).Any();
+        var demand = Demand.Of(again ? Basis.PluckAgain : Basis.FingerAfterPick, 1);
+        var pick = to.IsPicked ? to.Entry : to.Anchor;
+        return demand.Plus(Basis.PickCross, moves.StringBits(pick - from.Anchor));
     }
 
-    private static bool IsPick(StrokeState state) => state.Action is Stroke.Down or Stroke.Up;
+    private static IEnumerable<Stroke> Fingers(StrokeState state) =>
+        state.Parts().Select(part => part.Action).Where(action => action > Stroke.Up);
+
+    // A chord shared by plectrum and fingers begins with a down-stroke; a finger alone is no stroke to begin with.
+    private static Stroke Beginning(StrokeState state) => state.Chord is null ? state.Action : Stroke.Down;
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Passagework.Exercises;
 using Passagework.Instrument;
 
@@ -7,6 +8,8 @@ namespace Passagework.Hands;
 internal sealed class LineDemands
 {
     private readonly FrettingMoves _moves;
+    private readonly ChordMoves _chords;
+    private readonly double[] _basis;
     private readonly Fingering _fingering;
     private readonly Articulation _articulation;
     private readonly LineTimes _times;
@@ -16,6 +19,8 @@ internal sealed class LineDemands
     {
         _fingering = fingering;
         _moves = new FrettingMoves(Geometry.Of(line.Recipe.Instrument), player.HandSize);
+        _basis = player.Parameters.Basis;
+        _chords = new ChordMoves(_moves, _basis);
         _times = new LineTimes(line);
         _articulation = new Articulation(line, _times);
         _struck = [.. strokes.Strokes.Select(stroke => stroke != Stroke.None)];
@@ -48,22 +53,76 @@ internal sealed class LineDemands
         Span<int> lastNote = [-1, -1, -1, -1, -1];
         for (var k = 0; k < moves; k++)
         {
-            lastNote[_fingering.Notes[k].Finger] = k;
             var (from, to) = (StateOf(k), StateOf(k + 1));
-            var reach = Reached(k + 1, from, to);
-            var last = lastNote[to.Finger];
-            Fretting.Set(k, FrettingDemand(from, to, reach, last), _times.Gaps[k]);
-            if (_struck[k + 1] && _moves.Action(from, to, reach) is { IsNone: false })
+            Remember(lastNote, from, k);
+            if (from.Form is null && to.Form is null)
             {
-                Together.Set(k, Meeting(from, to), _times.Gaps[k]);
+                SetNote(k, from, to, lastNote[to.Finger]);
             }
-
-            if (!to.IsOpen && last >= 0 && last < k && _fingering.Notes[last].Place != to.Place)
+            else
             {
-                Carried.Set(k, Return(last, to), _times.Between(last, k + 1));
+                SetChord(k, from, to, lastNote);
             }
         }
     }
+
+    private static void Remember(Span<int> lastNote, FretState state, int note)
+    {
+        lastNote[state.Finger] = note;
+        foreach (var tone in state.Form?.Held ?? [])
+        {
+            lastNote[tone.Finger] = note;
+        }
+    }
+
+    private void SetNote(int k, FretState from, FretState to, int last)
+    {
+        var reach = Reached(k + 1, from, to);
+        Fretting.Set(k, FrettingDemand(from, to, reach, last), _times.Gaps[k]);
+        if (_struck[k + 1] && _moves.Action(from, to, reach) is { IsNone: false })
+        {
+            Together.Set(k, Meeting(from.Place.String == to.Place.String), _times.Gaps[k]);
+        }
+
+        if (Returns(k, to, last))
+        {
+            Carried.Set(k, Return(last, to), _times.Between(last, k + 1));
+        }
+    }
+
+    private void SetChord(int k, FretState from, FretState to, ReadOnlySpan<int> lastNote)
+    {
+        var reach = Reached(k + 1, ChordMoves.ToneOn(from, to.Place.String), to);
+        Fretting.Set(k, Possible(_chords.Between(from, to, reach)), _times.Gaps[k]);
+        if (_struck[k + 1] && _chords.Action(from, to) is { IsNone: false })
+        {
+            var strings = ChordMoves.Tones(from).ConvertAll(tone => tone.Place.String);
+            var same = ChordMoves.Held(to).Exists(tone => strings.Contains(tone.Place.String));
+            Together.Set(k, Meeting(same), _times.Gaps[k]);
+        }
+
+        // Of several fingers that come back the one that is hurried most.
+        var hurry = 0.0;
+        foreach (var tone in ChordMoves.Held(to))
+        {
+            var last = lastNote[tone.Finger];
+            if (!Returns(k, tone, last))
+            {
+                continue;
+            }
+
+            var (demand, gap) = (Return(last, tone), _times.Between(last, k + 1));
+            if (demand.At(_basis) / gap > hurry)
+            {
+                hurry = demand.At(_basis) / gap;
+                Carried.Set(k, demand, gap);
+            }
+        }
+    }
+
+    // Whether a finger comes back from another place, with other notes between.
+    private bool Returns(int k, FretState to, int last) =>
+        !to.IsOpen && last >= 0 && last < k && !Held(last, to.Finger).Contains(to.Place);
 
     private Reach Reached(int note, FretState from, FretState to) =>
         _struck[note] ? Reach.Struck : _articulation.Of(_articulation.WishOf(note), from.Place, to.Place);
@@ -71,11 +130,7 @@ internal sealed class LineDemands
     // A pull-off needs its lower finger on the string before; a finger that comes from elsewhere is placed first.
     private Demand FrettingDemand(FretState from, FretState to, Reach reach, int last)
     {
-        var demand =
-            _moves.Between(from, to, reach)
-            ?? throw new System.Diagnostics.UnreachableException(
-                "A planned fingering has only possible moves."
-            );
+        var demand = Possible(_moves.Between(from, to, reach));
         var pulls =
             reach != Reach.Struck
             && !to.IsOpen
@@ -86,23 +141,26 @@ internal sealed class LineDemands
         return pulls && !alreadyDown ? demand.Plus(Basis.Press, HandConstants.PullOffPreparation) : demand;
     }
 
-    private static Demand Meeting(FretState from, FretState to)
+    private static Demand Possible(Demand? demand) =>
+        demand
+        ?? throw new System.Diagnostics.UnreachableException("A planned fingering has only possible moves.");
+
+    private static Demand Meeting(bool sameString)
     {
-        var window =
-            from.Place.String == to.Place.String
-                ? HandConstants.WindowSameString
-                : HandConstants.WindowOtherString;
+        var window = sameString ? HandConstants.WindowSameString : HandConstants.WindowOtherString;
         return Demand.Of(Basis.Synchrony, HandConstants.WindowQuantile / window);
     }
 
     private Demand Return(int last, FretState to) =>
         Demand
             .Of(Basis.Cycle + to.Finger - 1, 1)
-            .Plus(Basis.Cross, _moves.TravelBits(_fingering.Notes[last].Place, to.Place));
+            .Plus(Basis.Cross, _moves.TravelBits(Held(last, to.Finger)[0], to.Place));
 
-    private FretState StateOf(int note)
-    {
-        var fingered = _fingering.Notes[note];
-        return new FretState(fingered.Place, fingered.Finger, fingered.Position);
-    }
+    // The places that a finger held at a note.
+    private ImmutableArray<Place> Held(int note, int finger) =>
+        _fingering.Notes[note] is { Form: { } form }
+            ? [.. form.Held.Where(tone => tone.Finger == finger).Select(tone => tone.Place)]
+            : [_fingering.Notes[note].Place];
+
+    private FretState StateOf(int note) => _fingering.Notes[note].State;
 }

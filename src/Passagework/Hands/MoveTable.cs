@@ -11,6 +11,7 @@ internal sealed class MoveTable(FrettingMoves moves, double[] basis)
     private const double Unknown = -1;
     private const int Fingers = 5;
     private readonly double[] _actions = new double[Fingers * Fingers];
+    private readonly ChordMoves _chords = new(moves, basis);
     private double[] _shifts = [];
 
     /// <summary>Shape (from, to), ms, infinity where no hand can make the move.</summary>
@@ -20,6 +21,12 @@ internal sealed class MoveTable(FrettingMoves moves, double[] basis)
     public double[] Between(FretState[] from, FretState[] to, Func<Place, Place, Reach> reachOf)
     {
         var times = new double[from.Length * to.Length];
+        if (from[0].Form is not null || to[0].Form is not null)
+        {
+            FillChords(times, from, to, reachOf);
+            return times;
+        }
+
         foreach (var start in Blocks(from))
         {
             foreach (var end in Blocks(to))
@@ -30,6 +37,25 @@ internal sealed class MoveTable(FrettingMoves moves, double[] basis)
         }
 
         return times;
+    }
+
+    private void FillChords(
+        double[] times,
+        FretState[] from,
+        FretState[] to,
+        Func<Place, Place, Reach> reachOf
+    )
+    {
+        for (var i = 0; i < from.Length; i++)
+        {
+            for (var j = 0; j < to.Length; j++)
+            {
+                var before = ChordMoves.ToneOn(from[i], to[j].Place.String).Place;
+                var reach = to[j].Form is null ? reachOf(before, to[j].Place) : Reach.Struck;
+                times[(i * to.Length) + j] =
+                    _chords.Between(from[i], to[j], reach)?.At(basis) ?? double.PositiveInfinity;
+            }
+        }
     }
 
     // The states of each place: in nearly every layer there is only one place.

@@ -33,7 +33,7 @@ internal sealed class PickingTally(double spacingMm)
 
     public void Add(StrokeState from, StrokeState to)
     {
-        var distance = Math.Abs(from.String - to.String);
+        var distance = Math.Abs(from.Exit - to.Entry);
         if (distance > 0)
         {
             Skips += distance > 1 ? 1 : 0;
@@ -41,14 +41,14 @@ internal sealed class PickingTally(double spacingMm)
             AfterUp += from.Action == Stroke.Up ? 1 : 0;
         }
 
-        if (IsPick(from) && IsPick(to))
+        if (from.IsPicked && to.IsPicked)
         {
             AddPicked(from, to);
             return;
         }
 
         _run = 0;
-        SameFingerAgain += !IsPick(to) && from.Action == to.Action ? 1 : 0;
+        SameFingerAgain += !to.IsPicked && from.Action == to.Action ? 1 : 0;
         var fingers = from.Action >= Stroke.Index && to.Action >= Stroke.Index && from.Action != to.Action;
         BackwardCrossings += fingers && PluckRules.IsBackward(from, to) ? 1 : 0;
     }
@@ -65,6 +65,4 @@ internal sealed class PickingTally(double spacingMm)
         TravelMm += travel.Millimetres;
         Hops += travel.Hops;
     }
-
-    private static bool IsPick(StrokeState state) => state.Action is Stroke.Down or Stroke.Up;
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Passagework.Exercises;
 
 namespace Passagework.Hands;
@@ -6,23 +7,37 @@ namespace Passagework.Hands;
 internal sealed record PlannedLine(Line Line, Fingering Fingering, StrokePlan Strokes, LineDemands Demands)
 {
     /// <summary>The same as data for the areas that know no hands.</summary>
-    public Realization Realization =>
-        new(
-            Line,
+    public Realization Realization
+    {
+        get
+        {
+            var chords = Strokes
+                .Struck.Where(struck => struck.State.Chord is not null)
+                .ToDictionary(struck => struck.Note, struck => struck.State.Chord!.Strokes);
+            return new Realization(Line, [.. Line.Notes.Select(note => Played(note, chords))]);
+        }
+    }
+
+    private PlayedNote Played(LineNote note, Dictionary<int, ImmutableArray<Stroke>> chords)
+    {
+        var fingered = Fingering.Notes[note.Index];
+        var stroke = Strokes.Strokes[note.Index];
+        return new PlayedNote(note, fingered.Place, fingered.Finger, fingered.Position, stroke)
+        {
+            With =
             [
-                .. Line.Notes.Select(
-                    (note, i) =>
-                    {
-                        var fingered = Fingering.Notes[i];
-                        return new PlayedNote(
-                            note,
-                            fingered.Place,
-                            fingered.Finger,
-                            fingered.Position,
-                            Strokes.Strokes[i]
-                        );
-                    }
-                ),
-            ]
-        );
+                .. note
+                    .With.Zip(fingered.With, (tone, held) => (Tone: tone, Held: held))
+                    .Select(
+                        (pair, i) =>
+                            new PlayedTone(
+                                pair.Tone,
+                                pair.Held.Place,
+                                pair.Held.Finger,
+                                chords[note.Index][i + 1]
+                            )
+                    ),
+            ],
+        };
+    }
 }

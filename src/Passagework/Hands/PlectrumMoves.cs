@@ -15,7 +15,7 @@ internal sealed class PlectrumMoves(double spacingMm, Clear clear)
     {
         var change = StrokeChange.Of(from, to);
         var reach = change.Distance * spacingMm;
-        return change.Kind switch
+        var demand = change.Kind switch
         {
             ChangeKind.SameString => Demand.Of(Basis.HalfCycle, from.Action == to.Action ? 2 : 1),
             ChangeKind.SweepStep when change.Distance == 1 => Demand.Of(Basis.SweepStep, 1),
@@ -23,6 +23,7 @@ internal sealed class PlectrumMoves(double spacingMm, Clear clear)
             ChangeKind.Against => Crossing(2, reach + (2 * StrokeHalfDepthMm), 1),
             _ => Crossing(1, reach, SideFactor(change) * BlockFactor(from.Action)),
         };
+        return WithBrush(demand, to);
     }
 
     /// <summary>The same where a steady grid drives the hand, <paramref name="slots"/> half-cycles later.</summary>
@@ -30,9 +31,11 @@ internal sealed class PlectrumMoves(double spacingMm, Clear clear)
     {
         var change = StrokeChange.Of(from, to);
         var factor = from.Action == to.Action ? 1 : SideFactor(change) * BlockFactor(from.Action);
-        return change.Kind == ChangeKind.SameString
-            ? Demand.Of(Basis.HalfCycle, slots)
-            : Crossing(slots, change.Distance * spacingMm, factor);
+        var demand =
+            change.Kind == ChangeKind.SameString
+                ? Demand.Of(Basis.HalfCycle, slots)
+                : Crossing(slots, change.Distance * spacingMm, factor);
+        return WithBrush(demand, to);
     }
 
     /// <summary>Distance across the strings in bits; the target is half the spacing.</summary>
@@ -40,6 +43,10 @@ internal sealed class PlectrumMoves(double spacingMm, Clear clear)
 
     /// <summary>Distance of a whole number of strings in bits.</summary>
     public double StringBits(int strings) => Bits(Math.Abs(strings) * spacingMm);
+
+    // A chord sounds whole on its time, so the strings before the last are passed earlier, as in a rake.
+    private static Demand WithBrush(Demand demand, StrokeState to) =>
+        demand.Plus(Basis.SweepStep, BrushedStringShare * Math.Abs(to.Entry - to.Exit));
 
     private Demand Crossing(int halfCycles, double travelMm, double factor) =>
         Demand.Of(Basis.HalfCycle, halfCycles).Plus(Basis.PickCross, Bits(travelMm) * factor);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Passagework.Exercises;
 
 namespace Passagework.Hands;
@@ -13,6 +14,9 @@ internal abstract class PlectrumRules(PlectrumMoves moves) : StrokeRules
             new StrokeState(Stroke.Up, stringNumber, stringNumber),
         ];
 
+    public override IEnumerable<StrokeState> ChordStates(ImmutableArray<int> strings) =>
+        StruckChord.Brushes(strings);
+
     public override Demand Between(StrokeState from, StrokeState to, StrokeStep step) =>
         Moves.Between(from, to);
 }
@@ -26,7 +30,10 @@ internal sealed class AlternateRules(PlectrumMoves moves, Stroke first) : Plectr
         step.Restarts ? MayBegin(to, step.Slot) : to.Action != from.Action;
 }
 
-/// <summary>Down and up on one string; between strings the stroke goes with the crossing.</summary>
+/// <summary>
+/// Down and up on one string; between strings the stroke goes with the crossing. To and from a chord, which begins and ends
+/// on different strings, either stroke may come.
+/// </summary>
 internal sealed class EconomyRules(PlectrumMoves moves, Stroke first) : PlectrumRules(moves)
 {
     public override bool MayBegin(StrokeState state, long slot) => state.Action == first;
@@ -36,6 +43,11 @@ internal sealed class EconomyRules(PlectrumMoves moves, Stroke first) : Plectrum
         if (step.Restarts)
         {
             return MayBegin(to, step.Slot);
+        }
+
+        if (from.Chord is not null || to.Chord is not null)
+        {
+            return true;
         }
 
         return from.String == to.String

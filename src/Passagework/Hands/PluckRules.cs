@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Passagework.Exercises;
 using static Passagework.Hands.HandConstants;
 
@@ -40,26 +41,34 @@ internal abstract class PluckRules(PlectrumMoves moves, int strings) : StrokeRul
             : [gathered];
     }
 
+    // Of several fingers at once: one that plays again sets the time, a thumb after the others; else the slowest pair.
     private Demand Turn(StrokeState from, StrokeState to)
     {
-        var thumb = from.Action == Stroke.Thumb || to.Action == Stroke.Thumb;
-        if (from.Action == to.Action)
+        var pairs = from.Parts()
+            .SelectMany(one => to.Parts().Select(other => (From: one, To: other)))
+            .ToList();
+        var again = pairs.FindAll(pair => pair.From.Action == pair.To.Action);
+        if (again.Exists(pair => pair.To.Action != Stroke.Thumb))
         {
-            return thumb
-                ? Demand
-                    .Of(Basis.PluckAgain, ThumbAgainFactor)
-                    .Plus(Basis.PluckCross, moves.StringBits(to.String - from.String))
-                : Demand.Of(Basis.PluckAgain, 1);
+            return Demand.Of(Basis.PluckAgain, 1);
         }
 
-        if (thumb)
+        return again is [var thumb, ..]
+            ? Demand
+                .Of(Basis.PluckAgain, ThumbAgainFactor)
+                .Plus(Basis.PluckCross, moves.StringBits(thumb.To.String - thumb.From.String))
+            : Demand.Of(Basis.Alternation, pairs.Max(pair => AlternationFactor(pair.From, pair.To)));
+    }
+
+    private static double AlternationFactor(StrokeState from, StrokeState to)
+    {
+        if (from.Action == Stroke.Thumb || to.Action == Stroke.Thumb)
         {
-            return Demand.Of(Basis.Alternation, ThumbFingerFactor);
+            return ThumbFingerFactor;
         }
 
         var ring = Rank(from.Action) + Rank(to.Action) == Rank(Stroke.Middle) + Rank(Stroke.Ring);
-        var factor = (ring ? RingFingerFactor : 1) * (IsBackward(from, to) ? BackwardCrossingFactor : 1);
-        return Demand.Of(Basis.Alternation, factor);
+        return (ring ? RingFingerFactor : 1) * (IsBackward(from, to) ? BackwardCrossingFactor : 1);
     }
 
     /// <summary>Whether, of two different fingers, the one that rests nearer the ceiling plays nearer the floor.</summary>
@@ -76,10 +85,42 @@ internal abstract class PluckRules(PlectrumMoves moves, int strings) : StrokeRul
 /// <summary>Thumb and three fingers, chosen freely.</summary>
 internal sealed class PimaRules(PlectrumMoves moves, int strings) : PluckRules(moves, strings)
 {
-    private static readonly Stroke[] Fingers = [Stroke.Thumb, Stroke.Index, Stroke.Middle, Stroke.Ring];
+    private static readonly ImmutableArray<Stroke> Fingers =
+    [
+        Stroke.Thumb,
+        Stroke.Index,
+        Stroke.Middle,
+        Stroke.Ring,
+    ];
 
     public override IEnumerable<StrokeState> States(int stringNumber) =>
         Fingers.SelectMany(finger => On(finger, stringNumber));
+
+    /// <summary>Fingers keep their order over the strings; the thumb may take the one nearest the ceiling.</summary>
+    public override IEnumerable<StrokeState> ChordStates(ImmutableArray<int> strings)
+    {
+        var order = strings.OrderDescending().ToImmutableArray();
+        return Choices(order.Length, Fingers)
+            .SelectMany(fingers =>
+            {
+                var first = fingers[0] == Stroke.Thumb ? 1 : 0;
+                return On(fingers[first], order[first])
+                    .Select(rest => rest.Anchor)
+                    .Where(anchor => first == 0 || anchor < order[0])
+                    .Select(anchor => StruckChord.Plucked(strings, fingers, anchor));
+            });
+    }
+
+    private static IEnumerable<ImmutableArray<Stroke>> Choices(int count, ImmutableArray<Stroke> from) =>
+        count == 0
+            ?
+            [
+                [],
+            ]
+            : from.SelectMany(
+                (finger, index) =>
+                    Choices(count - 1, from[(index + 1)..]).Select(rest => rest.Insert(0, finger))
+            );
 
     public override bool MayBegin(StrokeState state, long slot) => true;
 
@@ -110,6 +151,9 @@ internal sealed class PairRules : PluckRules
                 : Array.Empty<StrokeState>();
         return onAnchor.Concat(On(_first, stringNumber)).Concat(On(_second, stringNumber));
     }
+
+    /// <summary>Two fingers strictly in turn have no way to pluck at once.</summary>
+    public override IEnumerable<StrokeState> ChordStates(ImmutableArray<int> strings) => [];
 
     public override bool MayBegin(StrokeState state, long slot) => state.Action == _first;
 

@@ -33,8 +33,8 @@ internal sealed class RakeRules(PlectrumMoves moves, Stroke first, int strings) 
     public override bool CanFollow(StrokeState from, StrokeState to) =>
         Muted(to) == 0
         || (
-            Muted(to) < Math.Abs(from.String - to.String)
-            && (to.Action == Stroke.Down) == (to.String < from.String)
+            Muted(to) < Math.Abs(from.Exit - to.String)
+            && (to.Action == Stroke.Down) == (to.String < from.Exit)
         );
 
     public override Demand Between(StrokeState from, StrokeState to, StrokeStep step) =>
@@ -42,5 +42,6 @@ internal sealed class RakeRules(PlectrumMoves moves, Stroke first, int strings) 
             .Between(from, to with { String = to.Anchor })
             .Plus(Basis.SweepStep, HandConstants.RakedStringShare * Muted(to));
 
-    private static int Muted(StrokeState state) => Math.Abs(state.Anchor - state.String);
+    private static int Muted(StrokeState state) =>
+        state.Chord is null ? Math.Abs(state.Anchor - state.String) : 0;
 }

@@ -26,10 +26,10 @@ public enum ChangeKind
 /// <param name="Distance">Strings apart; 0 on the same string.</param>
 internal readonly record struct StrokeChange(ChangeKind Kind, int Distance)
 {
-    /// <summary>The change between two strokes of a plectrum.</summary>
+    /// <summary>The change between two strokes of a plectrum, from the string where the one ends to where the other begins.</summary>
     public static StrokeChange Of(StrokeState from, StrokeState to)
     {
-        var distance = Math.Abs(from.String - to.String);
+        var distance = Math.Abs(from.Exit - to.Entry);
         if (distance == 0)
         {
             return new StrokeChange(ChangeKind.SameString, 0);
@@ -38,11 +38,11 @@ internal readonly record struct StrokeChange(ChangeKind Kind, int Distance)
         if (from.Action == to.Action)
         {
             // A down-stroke goes towards the floor, that is towards the lower string numbers.
-            var along = (to.Action == Stroke.Down) == (to.String < from.String);
+            var along = (to.Action == Stroke.Down) == (to.Entry < from.Exit);
             return new StrokeChange(along ? ChangeKind.SweepStep : ChangeKind.Against, distance);
         }
 
-        var nearCeiling = from.String > to.String ? from.Action : to.Action;
+        var nearCeiling = from.Exit > to.Entry ? from.Action : to.Action;
         return new StrokeChange(nearCeiling == Stroke.Up ? ChangeKind.Inside : ChangeKind.Outside, distance);
     }
 }

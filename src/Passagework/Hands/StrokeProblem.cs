@@ -20,7 +20,7 @@ internal sealed class StrokeProblem
     private readonly double[] _gaps;
     private readonly StrokeStep[] _context;
     private readonly List<StrokeState[]> _layers = [];
-    private readonly Dictionary<(int String, Stroke? Locked), int> _layerNumbers = [];
+    private readonly Dictionary<(int String, int Others, Stroke? Locked), int> _layerNumbers = [];
     private readonly Dictionary<
         (int From, int To, int Slots, bool EvenSlot, bool Restarts),
         LayeredStep
@@ -66,13 +66,17 @@ internal sealed class StrokeProblem
         return PlanOf(best[0]);
     }
 
-    private bool IsStruck(int note) =>
-        note == 0
-        || _articulation.Of(
-            _articulation.WishOf(note),
-            _fingering.Notes[note - 1].Place,
-            _fingering.Notes[note].Place
-        ) == Reach.Struck;
+    private bool IsStruck(int note)
+    {
+        if (note == 0 || _fingering.Notes[note].Form is not null)
+        {
+            return true;
+        }
+
+        var place = _fingering.Notes[note].Place;
+        var before = ChordMoves.ToneOn(_fingering.Notes[note - 1].State, place.String).Place;
+        return _articulation.Of(_articulation.WishOf(note), before, place) == Reach.Struck;
+    }
 
     private StrokeStep StepInto(int i)
     {
@@ -95,14 +99,15 @@ internal sealed class StrokeProblem
 
     private int LayerOf(int note)
     {
-        var key = (_fingering.Notes[note].Place.String, Locked: _articulation.FixedStroke(note));
+        var fingered = _fingering.Notes[note];
+        var others = fingered.With.Aggregate(0, (strings, tone) => strings | (1 << tone.Place.String));
+        var key = (fingered.Place.String, others, Locked: _articulation.FixedStroke(note));
         if (!_layerNumbers.TryGetValue(key, out var number))
         {
             number = _layers.Count;
             _layerNumbers[key] = number;
             _layers.Add([
-                .. _rules
-                    .States(key.String)
+                .. StatesOf(fingered)
                     .Where(state => key.Locked is not { } locked || state.Action == locked)
                     .OrderBy(state => (state.Action, state.Anchor)),
             ]);
@@ -110,6 +115,11 @@ internal sealed class StrokeProblem
 
         return number;
     }
+
+    private IEnumerable<StrokeState> StatesOf(FingeredNote note) =>
+        note.Form is { } form
+            ? _rules.ChordStates([.. form.Tones.Select(tone => tone.Place.String)])
+            : _rules.States(note.Place.String);
 
     private LayeredProblem Layered()
     {
@@ -203,6 +213,15 @@ internal sealed class StrokeProblem
     private Fault NoWay(int note)
     {
         var place = _fingering.Notes[note].Place;
+        if (_fingering.Notes[note].Form is { } form && !StatesOf(_fingering.Notes[note]).Any())
+        {
+            return new Fault(
+                $"{RecipeWords.Techniques.Of(_line.Recipe.Picking.Technique)} has no way to strike the {form.Tones.Length} strings of note {note} at once",
+                LinePlace.Of(_line, note),
+                "another technique or fewer tones"
+            );
+        }
+
         return new Fault(
             $"the fixed strokes leave no way to strike note {note} ({place})",
             LinePlace.Of(_line, note),

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Passagework.Exercises;
 
 namespace Passagework.Hands;
@@ -7,6 +8,10 @@ internal abstract class StrokeRules
 {
     /// <summary>All ways to strike a string; planners sort them in the order in which ties are broken.</summary>
     public abstract IEnumerable<StrokeState> States(int stringNumber);
+
+    /// <summary>All ways to strike the strings of a chord at once; none where the technique has no way.</summary>
+    /// <param name="strings">At least two, that of the highest tone first.</param>
+    public abstract IEnumerable<StrokeState> ChordStates(ImmutableArray<int> strings);
 
     /// <summary>Whether the line, or a phrase after a long rest, may begin so.</summary>
     public abstract bool MayBegin(StrokeState state, long slot);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Passagework.Exercises;
 using Passagework.Foundation;
+using Passagework.Hands;
 using Passagework.Instrument;
 using Passagework.Rhythm;
 using Lock = Passagework.Exercises.Lock;
@@ -36,7 +37,7 @@ internal sealed class TabAssembly
     {
         foreach (var note in _piece.Bars.SelectMany(bar => bar.Events))
         {
-            Add(note);
+            Add(note, instrument);
         }
 
         if (_notes == 0)
@@ -58,7 +59,7 @@ internal sealed class TabAssembly
         return new TabImport(recipe, _findings.Warnings(), [.. _findings.Kept]);
     }
 
-    private void Add(TabReadEvent note)
+    private void Add(TabReadEvent note, Fretboard instrument)
     {
         var length = note.Length!.Value; // lengths are settled before
         foreach (var mark in note.Marks)
@@ -76,6 +77,7 @@ internal sealed class TabAssembly
             new WrittenEntry
             {
                 Place = note.Place,
+                With = Held(note, instrument),
                 Duration = length,
                 Group = note.Group,
                 Accent = note.Accent,
@@ -106,8 +108,8 @@ internal sealed class TabAssembly
     private Outcome<Fretboard> InstrumentOf()
     {
         var header = _piece.Header;
-        var highest = _piece.Bars.SelectMany(bar => bar.Events).MaxBy(note => note.Place?.Fret ?? -1);
-        var needed = (highest?.Place?.Fret ?? 0) + header.Capo;
+        var highest = _piece.Bars.SelectMany(bar => bar.Events).MaxBy(HighestFret);
+        var needed = Math.Max(highest is null ? 0 : HighestFret(highest), 0) + header.Capo;
         var frets = header.Frets ?? Math.Max(needed, UsualFrets);
         if (needed > frets || frets > MostFrets)
         {
@@ -127,6 +129,27 @@ internal sealed class TabAssembly
             Frets = frets,
         };
     }
+
+    private ImmutableArray<WrittenTone> Held(TabReadEvent note, Fretboard instrument)
+    {
+        if (note is not { Place: { } top, With: [_, ..] })
+        {
+            return [];
+        }
+
+        var places = note.With.Insert(0, top);
+        var tones = places.Select(place => new ReachedTone(instrument.MidiAt(place), place)).ToList();
+        var kept = ChordReach.Keep(tones, instrument);
+        foreach (var place in places.Where((_, number) => !kept.Contains(number)))
+        {
+            _findings.Warn($"{place} left out: no hand holds it with the notes above it", note.Spot);
+        }
+
+        return [.. kept.Skip(1).Select(number => new WrittenTone(places[number]))];
+    }
+
+    private static int HighestFret(TabReadEvent note) =>
+        note.With.Select(place => place.Fret).Append(note.Place?.Fret ?? -1).Max();
 
     private RhythmPlan RhythmOf()
     {

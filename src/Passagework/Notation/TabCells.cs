@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Passagework.Exercises;
-using Passagework.Foundation;
 
 namespace Passagework.Notation;
 
@@ -21,24 +20,31 @@ internal sealed record TabCell(TabEvent Event)
     /// <summary>The fret, in brackets behind and before when it is held on.</summary>
     public string Fret { get; init; } = "";
 
+    /// <summary>The further tones of a chord.</summary>
+    public ImmutableArray<(int String, string Fret)> With { get; init; } = [];
+
+    /// <summary>What is written on a string, if anything.</summary>
+    public string? FretOn(int number) =>
+        number == String ? Fret : With.FirstOrDefault(tone => tone.String == number).Fret;
+
     /// <summary>What stands in the column before the fret.</summary>
     public char? Before { get; init; }
 
     /// <summary>Fewest columns to the next event: the widest text, and one apart.</summary>
     public int Need =>
         1
-        + new[] { Count, Rhythm, Group, Accent, Stroke, Finger, Event.Tied ? Fret + ")" : Fret }.Max(text =>
-            text.Length
-        );
+        + new[] { Count, Rhythm, Group, Accent, Stroke, Finger, Tied(Fret) }
+            .Concat(With.Select(tone => Tied(tone.Fret)))
+            .Max(text => text.Length);
+
+    private string Tied(string fret) => Event.Tied ? fret + ")" : fret;
 }
 
 /// <summary>Puts into words what is written for each event.</summary>
 internal sealed class TabCells
 {
     private readonly TabWriting _options;
-    private readonly Fraction _beat;
-    private readonly Fraction _bar;
-    private readonly Dictionary<long, int> _partsOfBeat;
+    private readonly CountRow _counts;
     private int? _group;
     private int _nextGroup;
     private PlayedNote? _last;
@@ -46,11 +52,11 @@ internal sealed class TabCells
     private TabCells(ImmutableArray<TabBar> bars, Recipe recipe, TabWriting options)
     {
         _options = options;
-        _beat = Fraction.Of(1, recipe.Rhythm.Meter.WrittenUnit);
-        _bar = recipe.Rhythm.Meter.Bar;
-        _partsOfBeat = bars.SelectMany(bar => bar.Events)
-            .GroupBy(part => (part.Onset / _beat).Floor())
-            .ToDictionary(beat => beat.Key, beat => PartsOf(beat.Select(part => part.Onset)));
+        _counts = new CountRow(
+            bars.SelectMany(bar => bar.Events).Select(part => part.Onset),
+            recipe.Rhythm.Meter,
+            options.Syllables
+        );
     }
 
     /// <summary>The cells of every bar.</summary>
@@ -69,7 +75,7 @@ internal sealed class TabCells
         var length = TabLength.Write(part.Length);
         var timed = new TabCell(part)
         {
-            Count = _options.Counts ? CountAt(part.Onset) : "",
+            Count = _options.Counts ? _counts.At(part.Onset) : "",
             Rhythm = part.Note is null ? "r" + length : length,
         };
         if (part.Note is not { } played)
@@ -77,7 +83,12 @@ internal sealed class TabCells
             return timed;
         }
 
-        var placed = timed with { String = played.Place.String, Fret = Number(played.Place.Fret) };
+        var placed = timed with
+        {
+            String = played.Place.String,
+            Fret = Number(played.Place.Fret),
+            With = [.. played.With.Select(tone => (tone.Place.String, Number(tone.Place.Fret)))],
+        };
         if (part.Tied)
         {
             return placed with { Before = '(' };
@@ -93,25 +104,6 @@ internal sealed class TabCells
         };
         _last = played;
         return cell;
-    }
-
-    private string CountAt(Fraction onset)
-    {
-        var beat = (onset.Modulo(_bar) / _beat).Floor() + 1;
-        var parts = _partsOfBeat[(onset / _beat).Floor()];
-        var part = (onset.Modulo(_beat) / _beat * Fraction.Of(parts)).Floor();
-        return parts == 0 && part == 0 && onset.Modulo(_beat) > Fraction.Zero
-            ? ""
-            : _options.Syllables.At((int)beat, (int)part, parts);
-    }
-
-    // Fewest equal parts of the beat on which all onsets lie; 0 when that takes too many to be counted aloud.
-    private int PartsOf(IEnumerable<Fraction> onsets)
-    {
-        var inBeat = onsets.Select(onset => onset.Modulo(_beat) / _beat).ToList();
-        return Enumerable
-            .Range(1, CountSyllables.MostParts)
-            .FirstOrDefault(parts => inBeat.TrueForAll(at => (at * Fraction.Of(parts)).IsWhole));
     }
 
     // "[" begins the next group, "[5" a group whose number doesn't follow, "]" ends the groups.
@@ -135,15 +127,18 @@ internal sealed class TabCells
 
     private char? SlurSign(PlayedNote played)
     {
-        var from = _last is { } last && last.Place.String == played.Place.String ? last : null;
-        var rises = from is null || played.Place.Fret > from.Place.Fret;
+        var from = _last
+            ?.Tones.Where(tone => tone.Place.String == played.Place.String)
+            .Select(tone => (PlayedTone?)tone)
+            .FirstOrDefault();
+        var rises = from is null || played.Place.Fret > from.Value.Place.Fret;
         return played.Note.Slur switch
         {
             Slur.Hammer => 'h',
             Slur.Pull => 'p',
             Slur.Slide => rises ? '/' : '\\',
-            Slur.Slurred when from is null || from.Place.Fret == played.Place.Fret => null,
-            Slur.Slurred when from.Finger == played.Finger && played.Finger > 0 => rises ? '/' : '\\',
+            Slur.Slurred when from is null || from.Value.Place.Fret == played.Place.Fret => null,
+            Slur.Slurred when from.Value.Finger == played.Finger && played.Finger > 0 => rises ? '/' : '\\',
             Slur.Slurred => rises ? 'h' : 'p',
             _ => null,
         };

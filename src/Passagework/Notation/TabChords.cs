@@ -10,7 +10,7 @@ internal sealed class TabChords
 
     public TabChords(TabFindings findings) => _findings = findings;
 
-    /// <summary>The events of all strings in order of columns; of notes at the same time the top one is kept.</summary>
+    /// <summary>The events of all strings in order of columns; notes at the same time are one, written at the top string.</summary>
     public List<TabReadEvent> Merge(IEnumerable<TabReadEvent> strings)
     {
         var merged = new List<TabReadEvent>();
@@ -42,18 +42,48 @@ internal sealed class TabChords
     {
         var notes = chord.Where(note => note.Place is not null).ToList();
         var top = notes.MinBy(note => note.Place!.Value.String) ?? chord[0]; // null places were left out
-        if (notes.Count > 1)
+        var kept = notes.DistinctBy(note => note.Place!.Value.String).ToList();
+        if (kept.Count < notes.Count)
         {
-            _findings.Warn($"{notes.Count} notes at once; only the top one is read", top.Spot);
+            _findings.Warn("notes crowd on one string; the first of them is read", top.Spot);
         }
 
-        SettleSlur(top);
+        if (kept.Count > 1)
+        {
+            Gather(top, kept);
+        }
+        else
+        {
+            SettleSlur(top);
+        }
+
         if (top.Place is not null)
         {
             _before = top;
         }
 
         return top;
+    }
+
+    // A chord is struck: what leads to it stays with the signs that are kept, and so do the signs of all its tones.
+    private static void Gather(TabReadEvent top, List<TabReadEvent> notes)
+    {
+        top.With = [.. notes.Where(note => note != top).Select(note => note.Place!.Value)];
+        foreach (var note in notes)
+        {
+            if (note != top)
+            {
+                foreach (var mark in note.Marks)
+                {
+                    top.Mark(mark.Kind, mark.Text, note.Spot);
+                }
+            }
+
+            if (note.SlurSign is { } sign)
+            {
+                top.Mark(TabMarkKind.Unknown, sign.ToString(), note.Spot);
+            }
+        }
     }
 
     private void SettleSlur(TabReadEvent note)
@@ -63,8 +93,11 @@ internal sealed class TabChords
             return;
         }
 
-        var from =
-            _before?.Place is { } before && before.String == place.String ? before : (Instrument.Place?)null;
+        var from = _before
+            ?.With.Append(_before.Place ?? default)
+            .Where(before => before.String == place.String)
+            .Select(before => (Instrument.Place?)before)
+            .FirstOrDefault();
         note.Slur = sign switch
         {
             'h' when from is not null || note.SlurIsClose => Slur.Hammer,

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Instrument;
@@ -17,6 +18,9 @@ internal sealed class TabReadEvent
 
     /// <summary>Null for a rest or a dead stroke.</summary>
     public Place? Place { get; init; }
+
+    /// <summary>Where the further tones of a chord lie.</summary>
+    public ImmutableArray<Place> With { get; set; } = [];
 
     /// <summary>The sign of a slur that leads here, and whether it stands directly before the fret.</summary>
     public char? SlurSign { get; init; }

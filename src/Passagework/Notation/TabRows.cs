@@ -122,9 +122,14 @@ internal sealed class TabRows
         {
             var line = new char[stretch.Columns];
             Array.Fill(line, '-');
-            foreach (var (cell, column) in stretch.Cells.Where(placed => placed.Cell.String == number))
+            foreach (var (cell, column) in stretch.Cells)
             {
-                cell.Fret.CopyTo(line.AsSpan(column));
+                if (cell.FretOn(number) is not { } fret)
+                {
+                    continue;
+                }
+
+                fret.CopyTo(line.AsSpan(column));
                 if (cell.Before is { } sign)
                 {
                     line[column - 1] = sign;
@@ -132,7 +137,7 @@ internal sealed class TabRows
 
                 if (cell.Event.Tied)
                 {
-                    line[column + cell.Fret.Length] = ')';
+                    line[column + fret.Length] = ')';
                 }
             }
 

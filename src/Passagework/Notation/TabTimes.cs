@@ -151,7 +151,7 @@ internal sealed class TabTimes
         foreach (var bar in _piece.Bars)
         {
             var first = bar.Events[0];
-            if (first.InBrackets && before?.Place is not null && before.Place == first.Place)
+            if (first.InBrackets && before is not null && Same(before, first))
             {
                 before.Length += first.Length;
                 bar.Events.RemoveAt(0);
@@ -165,6 +165,9 @@ internal sealed class TabTimes
             before = bar.Events.Count > 0 ? bar.Events[^1] : before;
         }
     }
+
+    private static bool Same(TabReadEvent one, TabReadEvent other) =>
+        one.Place is not null && one.Place == other.Place && one.With.SequenceEqual(other.With);
 
     private Outcome<List<TabReadBar>> WriteOutRepeats()
     {

@@ -14,7 +14,7 @@ internal static class Areas
         ("Instrument", ["Theory", "Foundation"]),
         ("Exercises", ["Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Hands", ["Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
-        ("Notation", ["Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
+        ("Notation", ["Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Engraving", ["Notation", "Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
     ];
 

@@ -39,11 +39,7 @@ public partial class FingeringPlannerTests
             is Outcome<System.Collections.Immutable.ImmutableArray<Fingering>>.Done done
             ? string.Join(
                 " / ",
-                done.Value.Select(fingering =>
-                    Text(
-                        fingering.Notes.Select(note => new FretState(note.Place, note.Finger, note.Position))
-                    )
-                )
+                done.Value.Select(fingering => Text(fingering.Notes.Select(note => note.State)))
             )
             : "none";
 
@@ -51,7 +47,12 @@ public partial class FingeringPlannerTests
         string.Join(
             ' ',
             states.Select(state =>
-                FormattableString.Invariant($"{state.Place}={state.Finger}@{state.Position}")
+                ChordMoves
+                    .Tones(state)
+                    .Aggregate(
+                        FormattableString.Invariant($"@{state.Position}"),
+                        (text, tone) => FormattableString.Invariant($"{text} {tone.Place}={tone.Finger}")
+                    )
             )
         );
 
@@ -76,7 +77,7 @@ public partial class FingeringPlannerTests
         {
             var cheapest = ways.Min(way => way.Cost);
             var next = ways.Where(way => way.Cost <= cheapest + LayeredSolver.Tolerance)
-                .OrderBy(way => (way.Shifts, way.Deviation))
+                .OrderBy(way => (way.Shifts, way.Deviation, way.Effort))
                 .First();
             best.Add(Text(next.States));
             ways.Remove(next);

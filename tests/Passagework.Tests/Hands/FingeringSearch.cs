@@ -11,6 +11,10 @@ internal sealed class FingeringSearch(Line line, Player player)
     private readonly Fretboard _board = line.Recipe.Instrument;
     private readonly FrettingMoves _moves = new(Geometry.Of(line.Recipe.Instrument), player.HandSize);
     private readonly double[] _basis = player.Parameters.Basis;
+    private readonly ChordMoves _chords = new(
+        new FrettingMoves(Geometry.Of(line.Recipe.Instrument), player.HandSize),
+        player.Parameters.Basis
+    );
     private readonly LineTimes _times = new(line);
     private readonly List<FretState> _chosen = [];
     private readonly HashSet<int> _useful = [];
@@ -27,7 +31,8 @@ internal sealed class FingeringSearch(Line line, Player player)
         foreach (var state in _states[0])
         {
             _chosen.Add(state);
-            Extend(new Way([], 0.02 * Math.Abs(state.Deviation), 0, 0, Math.Abs(state.Deviation)));
+            var strain = ChordSearch.Strain(state);
+            Extend(new Way([], 0.02 * strain, 0, 0, strain, Effort(state)));
             _chosen.Clear();
         }
     }
@@ -43,8 +48,7 @@ internal sealed class FingeringSearch(Line line, Player player)
 
         foreach (var next in _states[k + 1])
         {
-            var reach = _articulation.Of(_articulation.WishOf(k + 1), _chosen[k].Place, next.Place);
-            if (_moves.Between(_chosen[k], next, reach) is not { } demand)
+            if (Move(k, next) is not { } demand)
             {
                 continue;
             }
@@ -53,7 +57,7 @@ internal sealed class FingeringSearch(Line line, Player player)
                 demand.At(_basis) / player.Parameters["A"] * (_reference / _times.Gaps[k]),
                 4
             );
-            var deviation = Math.Abs(next.Deviation);
+            var deviation = ChordSearch.Strain(next);
             var shift = _chosen[k].Position == next.Position ? 0 : 1;
             _chosen.Add(next);
             Extend(
@@ -62,20 +66,47 @@ internal sealed class FingeringSearch(Line line, Player player)
                     way.Cost + move + (0.02 * deviation),
                     Math.Max(way.Worst, move),
                     way.Shifts + shift,
-                    way.Deviation + deviation
+                    way.Deviation + deviation,
+                    way.Effort + Effort(next)
                 )
             );
             _chosen.RemoveAt(k + 1);
         }
     }
 
+    private Demand? Move(int k, FretState next)
+    {
+        var from = _chosen[k];
+        if (next.Form is not null)
+        {
+            return _chords.Between(from, next, Reach.Struck);
+        }
+
+        var before = ChordMoves.ToneOn(from, next.Place.String).Place;
+        var reach = _articulation.Of(_articulation.WishOf(k + 1), before, next.Place);
+        return from.Form is null ? _moves.Between(from, next, reach) : _chords.Between(from, next, reach);
+    }
+
+    // In tenths of a millisecond, as the planner counts it.
+    private long Effort(FretState state) => (long)((state.Form?.EffortMs(_basis) ?? 0) * 10);
+
     private IEnumerable<FretState> States(int index)
     {
         var locked = LockOf(index);
-        return Places(index)
-            .SelectMany(place => States(place, locked))
-            .OrderBy(state => (state.Finger, state.Position, state.Place.String));
+        var states = line.Notes[index].With.IsEmpty
+            ? Places(index).SelectMany(place => States(place, locked))
+            : Chords(index, locked, _useful);
+        return states.OrderBy(state => (state.Finger, state.Position, state.Place.String));
     }
+
+    private IEnumerable<FretState> Chords(int index, Lock? locked, IReadOnlyCollection<int> openPositions) =>
+        new ChordSearch(_board, player.HandSize)
+            .States(line.Notes[index], Places(index), openPositions)
+            .Where(state =>
+                (locked?.Finger ?? state.Finger) == state.Finger
+                && (locked?.Position ?? state.Position) == state.Position
+                && state.Form!.Tones.All(tone => !IsAvoided(tone.Finger) || locked?.Finger == tone.Finger)
+            );
 
     private Lock? LockOf(int index) =>
         line.Recipe.Fretting.Locks.FirstOrDefault(entry => entry.Note == index);
@@ -106,11 +137,18 @@ internal sealed class FingeringSearch(Line line, Player player)
         foreach (
             var place in Enumerable
                 .Range(0, line.Notes.Length)
+                .Where(index => line.Notes[index].With.IsEmpty)
                 .SelectMany(Places)
                 .Where(place => !place.IsOpen)
         )
         {
             useful.UnionWith(States(place, null).Select(state => state.Position));
+        }
+
+        foreach (var chord in line.Notes.Where(note => !note.With.IsEmpty))
+        {
+            var search = new ChordSearch(_board, player.HandSize);
+            useful.UnionWith(search.States(chord, Places(chord.Index), []).Select(state => state.Position));
         }
 
         return useful;
@@ -119,5 +157,12 @@ internal sealed class FingeringSearch(Line line, Player player)
     private bool IsAvoided(int finger) =>
         finger > 0 && (player.Avoid.Contains(finger) || line.Recipe.Fretting.Avoid.Contains(finger));
 
-    internal sealed record Way(FretState[] States, double Cost, double Worst, int Shifts, int Deviation);
+    internal sealed record Way(
+        FretState[] States,
+        double Cost,
+        double Worst,
+        int Shifts,
+        int Deviation,
+        long Effort
+    );
 }

@@ -9,7 +9,7 @@ using Lock = Passagework.Exercises.Lock;
 
 namespace Passagework.Tests.Hands;
 
-/// <summary>Random short lines: any places, open strings, slurs, slides, rests, swing, locks, capo, avoided fingers.</summary>
+/// <summary>Random short lines: any places, open strings, chords, slurs, slides, rests, swing, locks, capo, avoided fingers.</summary>
 internal static class LineGen
 {
     private static readonly string[] TuningNames = ["standard", "drop D", "open G", "bass", "seven-string"];
@@ -17,15 +17,33 @@ internal static class LineGen
     private static readonly Gen<Tuning> Tunings = Gen.Int[0, 4]
         .Select(i => Tuning.TryParse(TuningNames[i], out var tuning) ? tuning : Tuning.Standard);
 
-    private static readonly Gen<(int Fret, int String, int Gap, int Silence, int Slur, bool Free)> Notes =
-        Gen.Select(
-            Gen.Frequency((1, Gen.Const(0)), (6, Gen.Int[1, 12])),
-            Gen.Int[1, 4],
-            Gen.Int[1, 3],
-            Gen.Frequency((8, Gen.Const(0)), (1, Gen.Int[1, 6])),
-            Gen.Frequency((4, Gen.Const(0)), (1, Gen.Const(1)), (1, Gen.Const(4))),
-            Gen.Frequency((9, Gen.Const(false)), (1, Gen.Const(true)))
-        );
+    // What lies under a note: strings further towards the ceiling, each with its distance in frets; for most notes nothing.
+    private static readonly Gen<(int Strings, int Frets)[]> Under = Gen.Frequency(
+        (8, Gen.Const(Array.Empty<(int, int)>())),
+        (1, Gen.Select(Gen.Frequency((3, Gen.Const(1)), (1, Gen.Const(2))), Gen.Int[-2, 2]).Array[1, 2])
+    );
+
+    private static readonly Gen<DrawnNote> Notes = Gen.Select(
+        Under,
+        Gen.Frequency((1, Gen.Const(0)), (6, Gen.Int[1, 12])),
+        Gen.Int[1, 4],
+        Gen.Int[1, 3],
+        Gen.Frequency((8, Gen.Const(0)), (1, Gen.Int[1, 6])),
+        Gen.Frequency((4, Gen.Const(0)), (1, Gen.Const(1)), (1, Gen.Const(4))),
+        Gen.Frequency((9, Gen.Const(false)), (1, Gen.Const(true))),
+        (under, fret, number, gap, silence, slur, free) =>
+            new DrawnNote(fret, number, gap, silence, under.Length > 0 ? 0 : slur, free, under)
+    );
+
+    private sealed record DrawnNote(
+        int Fret,
+        int String,
+        int Gap,
+        int Silence,
+        int Slur,
+        bool Free,
+        (int Strings, int Frets)[] Under
+    );
 
     private static readonly Gen<Lock> Locks = Gen.Select(
         Gen.Int[0, 3],
@@ -95,16 +113,13 @@ internal static class LineGen
                 )
         );
 
-    private static Line Build(
-        (int Fret, int String, int Gap, int Silence, int Slur, bool Free)[] notes,
-        Recipe recipe
-    )
+    private static Line Build(DrawnNote[] notes, Recipe recipe)
     {
         var line = ImmutableArray.CreateBuilder<LineNote>();
         var rests = ImmutableArray.CreateBuilder<Rest>();
         var pulse = recipe.Rhythm.Pulse;
         var onset = Fraction.Zero;
-        foreach (var (fret, stringNumber, gap, silence, slur, free) in notes)
+        foreach (var (fret, stringNumber, gap, silence, slur, free, under) in notes)
         {
             var place = Place.At(stringNumber, fret);
             var midi = recipe.Instrument.MidiAt(place);
@@ -115,6 +130,7 @@ internal static class LineGen
                     Place = free ? null : place,
                     Midi = midi,
                     Pitch = new SpelledPitch(default, 4),
+                    With = [.. Tones(place, under, recipe.Instrument, free)],
                     Onset = onset,
                     Duration = pulse * Fraction.Of(gap),
                     Group = line.Count / 2,
@@ -132,5 +148,27 @@ internal static class LineGen
         }
 
         return new Line(recipe, line.ToImmutable(), rests.ToImmutable(), onset);
+    }
+
+    private static IEnumerable<LineTone> Tones(
+        Place top,
+        (int Strings, int Frets)[] under,
+        Fretboard board,
+        bool free
+    )
+    {
+        var number = top.String;
+        foreach (var (strings, frets) in under)
+        {
+            number += strings;
+            if (number > board.Tuning.StringCount)
+            {
+                yield break;
+            }
+
+            var place = Place.At(number, Math.Max(0, top.Fret + frets));
+            var midi = board.MidiAt(place);
+            yield return new LineTone(free ? null : place, midi, Speller.Spell(null, [midi])[0]);
+        }
     }
 }

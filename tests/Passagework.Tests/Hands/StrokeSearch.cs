@@ -56,17 +56,37 @@ internal sealed class StrokeSearch
         string.Join(
             ' ',
             states.Select(state =>
-                FormattableString.Invariant($"{state.Action}{state.String}/{state.Anchor}")
+                FormattableString.Invariant(
+                    $"{string.Concat(state.Parts().Select(part => $"{part.Action}{part.String}"))}/{state.Anchor}"
+                )
             )
         );
 
     private bool IsStruck(int note) =>
         note == 0
-        || _articulation.Of(
-            _articulation.WishOf(note),
-            _fingering.Notes[note - 1].Place,
-            _fingering.Notes[note].Place
-        ) == Reach.Struck;
+        || !_line.Notes[note].With.IsEmpty
+        || _articulation.Of(_articulation.WishOf(note), Before(note), _fingering.Notes[note].Place)
+            == Reach.Struck;
+
+    // The tone before on the same string, if there is one.
+    private Place Before(int note)
+    {
+        var before = _fingering.Notes[note - 1];
+        return before
+            .With.Select(tone => tone.Place)
+            .Append(before.Place)
+            .Where(place => place.String == _fingering.Notes[note].Place.String)
+            .DefaultIfEmpty(before.Place)
+            .First();
+    }
+
+    private IEnumerable<StrokeState> States(int note)
+    {
+        var fingered = _fingering.Notes[note];
+        return fingered.With.IsEmpty
+            ? _rules.States(fingered.Place.String)
+            : _rules.ChordStates([fingered.Place.String, .. fingered.With.Select(tone => tone.Place.String)]);
+    }
 
     private void Extend(double cost)
     {
@@ -83,8 +103,7 @@ internal sealed class StrokeSearch
 
         var locked = FixedStroke(_struck[i]);
         foreach (
-            var state in _rules
-                .States(_fingering.Notes[_struck[i]].Place.String)
+            var state in States(_struck[i])
                 .Where(state => locked is null || locked == state.Action)
                 .OrderBy(state => (state.Action, state.Anchor))
         )

@@ -10,6 +10,15 @@ internal static class TabTexts
         $"e|-{signs}-|\n"
         + string.Join('\n', "BGDAE".Select(label => $"{label}|-{new string('-', signs.Length)}-|"));
 
+    /// <summary>Six strings from the top, all empty but those given.</summary>
+    public static string Strings(params string[] signs) =>
+        string.Join(
+            '\n',
+            "eBGDAE".Select(
+                (label, i) => $"{label}|{(i < signs.Length ? signs[i] : new string('-', signs[0].Length))}|"
+            )
+        );
+
     public static TabImport Read(string text, TabReading? options = null) =>
         TextTab.Read(text, options).OrThrow();
 
@@ -19,7 +28,15 @@ internal static class TabTexts
 
     /// <summary>Places in order, rests as r.</summary>
     public static string Places(TabImport import) =>
-        string.Join(' ', Written(import).Select(entry => entry.Place?.ToString() ?? "r"));
+        string.Join(
+            ' ',
+            Written(import)
+                .Select(entry =>
+                    entry.IsRest
+                        ? "r"
+                        : string.Join('+', entry.With.Select(tone => tone.Place).Prepend(entry.Place))
+                )
+        );
 
     public static string Lengths(TabImport import) =>
         string.Join(' ', Written(import).Select(entry => (entry.IsRest ? "r" : "") + entry.Duration));

@@ -114,20 +114,23 @@ public sealed class TextTabSignTests
         Assert.Equal("Unknown '🎸' 1:6 ", TabTexts.Kept(TabTexts.Read(TabTexts.TopString("5-🎸-7--5"))));
 
     [Fact]
-    public void Notes_at_once_keep_the_top_one_also_beside_two_digits()
+    public void Notes_at_once_are_a_chord_also_beside_two_digits()
     {
         var import = TabTexts.Read(
-            "e|-5----5-|\nB|-7---12-|\nG|-------x|\nD|--------|\nA|--------|\nE|--------|"
+            "e|-5----8-|\nB|-7---10-|\nG|-------x|\nD|--------|\nA|--------|\nE|--------|"
         );
 
-        Assert.Equal("1:5 1:5", TabTexts.Places(import)[..7]);
+        Assert.Equal("1:5+2:7 1:8+2:10", TabTexts.Places(import)[..16]);
+    }
+
+    [Fact]
+    public void A_tone_that_no_hand_holds_is_left_out_and_said()
+    {
+        var import = TabTexts.Read(TabTexts.Strings("-12--", "-2---"));
+
+        Assert.Equal("1:12", TabTexts.Places(import));
         Assert.Contains(
-            "line 1, column 4: 2 notes at once; only the top one is read",
-            TabTexts.Warnings(import),
-            StringComparison.Ordinal
-        );
-        Assert.Contains(
-            "line 1, column 9: 2 notes at once; only the top one is read",
+            "line 1, column 4: 2:2 left out: no hand holds it with the notes above it",
             TabTexts.Warnings(import),
             StringComparison.Ordinal
         );

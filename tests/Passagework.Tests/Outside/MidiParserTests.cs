@@ -78,11 +78,17 @@ public sealed class MidiParserTests
             );
 
             var kept = import.Recipe.Written!.Entries.Where(entry => !entry.IsRest).ToList(); // always written
-            Assert.Equal(tracks[number - 1].Count, kept.Count + import.NotesLeftOut);
+            var tones = kept.SelectMany(entry =>
+                    entry
+                        .With.Select(tone => tone.Pitch)
+                        .Append(entry.Pitch)
+                        .Select(pitch => pitch?.Midi ?? 0)
+                )
+                .ToList();
+            Assert.Equal(tracks[number - 1].Count, tones.Count + import.NotesLeftOut);
             if (import.NotesLeftOut == import.LeftOut.Length)
             {
-                var ours = kept.Select(entry => entry.Pitch?.Midi ?? 0)
-                    .Concat(import.LeftOut.Select(note => note.Midi));
+                var ours = tones.Concat(import.LeftOut.Select(note => note.Midi));
                 Assert.Equal(tracks[number - 1].Order(), ours.Order());
             }
         }

@@ -9,7 +9,9 @@ using Path = System.IO.Path;
 
 namespace Passagework.Tests.Outside;
 
-/// <summary>Our MusicXML counted by an independent reader (npm package "musicxml-io", pinned).</summary>
+/// <summary>
+/// Our MusicXML counted by an independent reader (npm package "musicxml-io", pinned) and heard by another ("musicvis-lib").
+/// </summary>
 public sealed class ScoreReaderTests
 {
     [Fact]
@@ -17,7 +19,7 @@ public sealed class ScoreReaderTests
     {
         var played = Library.All.Select(exercise => Realized(exercise.Recipe)).ToArray();
 
-        var seen = Ask(played.Select(line => MusicXml.Write(line).OrThrow()));
+        var seen = Ask("scores.mjs", "musicxml-io", played.Select(line => MusicXml.Write(line).OrThrow()));
 
         Assert.Equal(played.Length, seen.Length);
         foreach (var (line, parts) in played.Zip(seen))
@@ -35,12 +37,28 @@ public sealed class ScoreReaderTests
         }
     }
 
-    private static JsonElement[] Ask(IEnumerable<string> scores) =>
-        [
-            .. NodeScript
-                .Ask("scores.mjs", "musicxml-io", JsonSerializer.Serialize(scores))
-                .RootElement.EnumerateArray(),
-        ];
+    [Fact]
+    public void Our_scores_sound_to_another_reader_as_they_were_played()
+    {
+        var played = Library.All.Select(exercise => Realized(exercise.Recipe)).ToArray();
+
+        var heard = Ask("played.mjs", "musicvis-lib", played.Select(line => MusicXml.Write(line).OrThrow()));
+
+        Assert.Equal(played.Length, heard.Length);
+        foreach (var (line, parts) in played.Zip(heard))
+        {
+            var part = Assert.Single(parts.EnumerateArray());
+            Assert.Equal(BarsOf(line.Line), part.GetProperty("bars").GetInt32());
+            // It reads the tab alone, and tied heads as one note.
+            Assert.Equal(
+                line.Notes.Select(note => $"key {note.Note.Midi} at {note.Place}"),
+                HeardNote.Of(part).Select(note => $"key {note.Midi} at {note.Place}")
+            );
+        }
+    }
+
+    private static JsonElement[] Ask(string script, string package, IEnumerable<string> scores) =>
+        [.. NodeScript.Ask(script, package, JsonSerializer.Serialize(scores)).RootElement.EnumerateArray()];
 
     private static List<int> Numbers(JsonElement part, string name) =>
         [.. part.GetProperty(name).EnumerateArray().Select(number => number.GetInt32())];

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Passagework.Foundation;
 using Passagework.Instrument;
 using Passagework.Theory;
@@ -11,6 +12,9 @@ internal sealed record DraftNote
 
     /// <summary>The pitch as the recipe wrote it, where it wrote no place.</summary>
     public SpelledPitch? Pitch { get; init; }
+
+    /// <summary>The further tones of a chord, from high to low, not yet spelled.</summary>
+    public ImmutableArray<WrittenTone> With { get; init; } = [];
 
     /// <summary>Index on the path; null for a written line.</summary>
     public int? PathIndex { get; init; }

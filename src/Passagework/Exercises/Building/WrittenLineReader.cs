@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Passagework.Foundation;
+using Passagework.Instrument;
 
 namespace Passagework.Exercises;
 
@@ -47,31 +49,57 @@ internal sealed class WrittenLineReader(Recipe recipe)
         _group = group;
     }
 
-    private DraftNote Note(WrittenEntry entry) =>
-        new()
+    // The highest tone is the note, the others sound with it.
+    private DraftNote Note(WrittenEntry entry)
+    {
+        var tones = entry
+            .With.Prepend(new WrittenTone(entry.Place, entry.Pitch))
+            .OrderByDescending(KeyOf)
+            .ToImmutableArray();
+        return new DraftNote
         {
-            Place = entry.Place,
-            Pitch = entry.Pitch,
+            Place = tones[0].Place,
+            Pitch = tones[0].Pitch,
+            With = tones.RemoveAt(0),
             Group = _group,
             InGroup = _inGroup,
             Accent = entry.Accent,
             Slur = entry.Slur,
         };
+    }
 
-    private Fault? WhyUnplayable(WrittenEntry entry, string path)
+    private int KeyOf(WrittenTone tone) => LineBuilder.KeyOf(tone, recipe.Instrument);
+
+    private Fault? WhyUnplayable(WrittenEntry entry, string path) =>
+        WhyUnplayable(
+            new WrittenTone(entry.Place, entry.Pitch),
+            $"{path}.{(entry.Pitch is null ? "place" : "pitch")}"
+        )
+        ?? Bounds.Each(entry.With, (tone, index) => WhyUnplayable(tone, $"{path}.with[{index}]"))
+        ?? (
+            entry.With.Length < recipe.Instrument.Tuning.StringCount
+                ? null
+                : new Fault(
+                    $"a chord of {entry.With.Length + 1} tones",
+                    $"{path}.with",
+                    $"at most {recipe.Instrument.Tuning.StringCount}, one on each string"
+                )
+        );
+
+    private Fault? WhyUnplayable(WrittenTone tone, string path)
     {
         var instrument = recipe.Instrument;
-        if (entry.Place is { } place && !instrument.Has(place))
+        if (tone.Place is { } place && !instrument.Has(place))
         {
             return new Fault(
                 $"the instrument has no place {place}",
-                $"{path}.place",
+                path,
                 $"strings 1 to {instrument.Tuning.StringCount}, frets 0 to {instrument.PlayableFrets}"
             );
         }
 
-        return entry.Pitch is { } pitch && !instrument.PlacesOf(pitch.Midi).Any()
-            ? new Fault($"the instrument has no {pitch}", $"{path}.pitch", "a pitch within its range")
+        return tone.Pitch is { } pitch && !instrument.PlacesOf(pitch.Midi).Any()
+            ? new Fault($"the instrument has no {pitch}", path, "a pitch within its range")
             : null;
     }
 }

@@ -92,6 +92,9 @@ internal static class RecipeWriter
 
     private static JsonArray WrittenOf(WrittenLine written) => new([.. written.Entries.Select(EntryOf)]);
 
+    private static JsonNode ToneOf(WrittenTone tone) =>
+        JsonValue.Create(tone.Place?.ToString() ?? tone.Pitch?.ToString() ?? "");
+
     private static JsonObject EntryOf(WrittenEntry entry)
     {
         if (entry.IsRest)
@@ -102,6 +105,7 @@ internal static class RecipeWriter
         var fields = new JsonObject();
         fields.Put("place", entry.Place?.ToString());
         fields.Put("pitch", entry.Pitch?.ToString());
+        fields.Put("with", entry.With.IsEmpty ? null : new JsonArray([.. entry.With.Select(ToneOf)]));
         fields.Put("duration", entry.Duration.ToString());
         fields.Put("group", entry.Group);
         fields.PutUnless("accent", entry.Accent, false);

@@ -33,12 +33,19 @@ internal static class WrittenReader
         {
             Place = fields.Optional("place") is { } place ? LayoutReader.PlaceOf(place) : null,
             Pitch = fields.Optional("pitch") is { } pitch ? PitchOf(pitch) : null,
+            With = fields.Optional("with")?.List(Tone) ?? [],
             Duration = fields.Required("duration", "such as \"1/16\"")?.Exact() ?? Fraction.One,
             Group = fields.Optional("group")?.Whole(),
             Accent = fields.Optional("accent")?.Truth() ?? false,
             Slur = fields.Optional("slur")?.Word(RecipeWords.Slurs) ?? Slur.None,
         };
     }
+
+    // A place has a colon, a pitch has none.
+    private static WrittenTone Tone(JsonCursor cursor) =>
+        cursor.IsText && cursor.Text().Contains(':')
+            ? new WrittenTone(LayoutReader.PlaceOf(cursor))
+            : new WrittenTone(null, PitchOf(cursor));
 
     private static SpelledPitch PitchOf(JsonCursor cursor)
     {

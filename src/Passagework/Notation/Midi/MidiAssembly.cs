@@ -29,7 +29,7 @@ internal sealed class MidiAssembly
     {
         var frame = MidiFrame.Of(choice, findings);
         return MidiLine
-            .Of(choice, frame, reading.FindSwing, findings)
+            .Of(choice, frame, reading, findings)
             .Then(line => new MidiAssembly(frame, line, reading.Instrument, findings).Build(choice));
     }
 
@@ -51,7 +51,7 @@ internal sealed class MidiAssembly
             _findings.Warn(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{_findings.NotesLeftOut} notes begin together with a higher one and are left out"
+                    $"{_findings.NotesLeftOut} notes that begin together with a higher one are left out"
                 )
             );
         }
@@ -87,6 +87,8 @@ internal sealed class MidiAssembly
     }
 
     private static SpelledPitch PlainPitch(int key) => Speller.Spell(null, [key])[0];
+
+    private SpelledPitch Spelled(int key) => Speller.Spell(_frame.Key?.ToNotes(), [key])[0];
 
     private Recipe RecipeOf(string? title)
     {
@@ -139,7 +141,14 @@ internal sealed class MidiAssembly
             }
 
             var length = Shorter(note.End - note.Onset);
-            entries.Add(new WrittenEntry { Pitch = pitches[i], Duration = length });
+            entries.Add(
+                new WrittenEntry
+                {
+                    Pitch = pitches[i],
+                    With = [.. note.With.Select(key => new WrittenTone(null, Spelled(key)))],
+                    Duration = length,
+                }
+            );
             time += length;
         }
 

@@ -1,13 +1,18 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Passagework.Foundation;
+using Passagework.Hands;
 
 namespace Passagework.Notation;
 
 /// <summary>A note of the line with its written time.</summary>
-internal readonly record struct MidiNote(int Key, Fraction Onset, Fraction End);
+/// <param name="Key">The highest of the notes that begin together.</param>
+/// <param name="With">The others that are kept, from high to low.</param>
+/// <param name="Onset">As a fraction of a whole note.</param>
+/// <param name="End">As a fraction of a whole note.</param>
+internal readonly record struct MidiNote(int Key, ImmutableArray<int> With, Fraction Onset, Fraction End);
 
-/// <summary>Makes one note at a time out of the sounds of a track.</summary>
+/// <summary>Makes a line out of the sounds of a track.</summary>
 internal sealed class MidiLine
 {
     private const int MostOnsets = 20_000;
@@ -19,14 +24,16 @@ internal sealed class MidiLine
     private readonly MidiFrame _frame;
     private readonly MidiGrid _grid;
     private readonly MidiFindings _findings;
+    private readonly MidiReading _reading;
     private double _largest;
     private double _sum;
     private int _onsets;
 
-    private MidiLine(MidiFrame frame, MidiGrid grid, MidiFindings findings)
+    private MidiLine(MidiFrame frame, MidiGrid grid, MidiReading reading, MidiFindings findings)
     {
         _frame = frame;
         _grid = grid;
+        _reading = reading;
         _findings = findings;
     }
 
@@ -47,7 +54,7 @@ internal sealed class MidiLine
     public static Outcome<MidiLine> Of(
         MidiChoice choice,
         MidiFrame frame,
-        bool findSwing,
+        MidiReading reading,
         MidiFindings findings
     )
     {
@@ -65,8 +72,8 @@ internal sealed class MidiLine
             );
         }
 
-        var feel = FeelOf(frame, findSwing, onsets, findings);
-        var line = new MidiLine(frame, new MidiGrid(frame, feel, onsets), findings) { Feel = feel };
+        var feel = FeelOf(frame, reading.FindSwing, onsets, findings);
+        var line = new MidiLine(frame, new MidiGrid(frame, feel, onsets), reading, findings) { Feel = feel };
         line.Build(choice.Sounds);
         return line;
     }
@@ -90,18 +97,20 @@ internal sealed class MidiLine
             .GroupBy(group => group.Time)
             .OrderBy(group => group.Key)
             .Select(group =>
-                (Time: group.Key, Top: TopOf([.. group.SelectMany(entry => entry.Sounds)], group.Key))
+                (Time: group.Key, Kept: KeptOf([.. group.SelectMany(entry => entry.Sounds)], group.Key))
             )
             .ToList();
         var cut = 0;
         var notes = ImmutableArray.CreateBuilder<MidiNote>(times.Count);
         for (var i = 0; i < times.Count; i++)
         {
-            var (time, top) = times[i];
+            var (time, kept) = times[i];
+            var top = kept[0];
             var next = i + 1 < times.Count ? times[i + 1].Time : (Fraction?)null;
-            var nextTick = next is null ? long.MaxValue : times[i + 1].Top.Start;
+            var nextTick = next is null ? long.MaxValue : times[i + 1].Kept[0].Start;
             cut += top.End > nextTick ? 1 : 0;
-            notes.Add(new MidiNote(top.Key, time, EndOf(top, time, next, nextTick)));
+            var with = kept.Skip(1).Select(sound => (int)sound.Key).ToImmutableArray();
+            notes.Add(new MidiNote(top.Key, with, time, EndOf(top, time, next, nextTick)));
         }
 
         Notes = notes.MoveToImmutable();
@@ -126,26 +135,33 @@ internal sealed class MidiLine
         return time;
     }
 
-    // The highest of the notes that begin together; the longest of equals.
-    private MidiSound TopOf(List<MidiSound> sounds, Fraction time)
+    // Of the notes that begin together the highest, the longest of equals first, and those that the hand can add to it.
+    private ImmutableArray<MidiSound> KeptOf(List<MidiSound> sounds, Fraction time)
     {
-        var top = 0;
-        for (var i = 1; i < sounds.Count; i++)
-        {
-            var (rival, best) = (sounds[i], sounds[top]);
-            top = (rival.Key, rival.End).CompareTo((best.Key, best.End)) > 0 ? i : top;
-        }
-
+        var ordered = sounds.OrderByDescending(sound => (sound.Key, sound.End)).ToList();
+        var different = ordered
+            .DistinctBy(sound => sound.Key)
+            .Select(sound => ordered.IndexOf(sound))
+            .ToList();
+        var kept = _reading.TopNotesOnly
+            ? [0]
+            : ChordReach
+                .Keep(
+                    different.ConvertAll(number => new ReachedTone(ordered[number].Key, null)),
+                    _reading.Instrument
+                )
+                .Select(number => different[number])
+                .ToImmutableArray();
         var where = new Lazy<string>(() => _frame.PlaceOf(time));
-        for (var i = 0; i < sounds.Count; i++)
+        for (var i = 0; i < ordered.Count; i++)
         {
-            if (i != top)
+            if (!kept.Contains(i))
             {
-                _findings.LeaveOut(sounds[i].Key, where);
+                _findings.LeaveOut(ordered[i].Key, where);
             }
         }
 
-        return sounds[top];
+        return [.. kept.Select(number => ordered[number])];
     }
 
     private Fraction EndOf(MidiSound sound, Fraction onset, Fraction? next, long nextTick)

@@ -132,8 +132,15 @@ internal sealed class MidiScore
                 note.InGroup == 0,
                 note.Accent
             );
-            track.Channel(TickOf(note.Onset), NoteOn, (byte)note.Midi, (byte)loud);
-            track.Channel(TickOf(note.End), NoteOn, (byte)note.Midi, 0);
+            foreach (var tone in note.Tones)
+            {
+                track.Channel(TickOf(note.Onset), NoteOn, (byte)tone.Midi, (byte)loud);
+            }
+
+            foreach (var tone in note.Tones)
+            {
+                track.Channel(TickOf(note.End), NoteOn, (byte)tone.Midi, 0);
+            }
         }
 
         End(track);

@@ -4,7 +4,7 @@ using Passagework.Foundation;
 
 namespace Passagework.Notation;
 
-/// <summary>One note after the other: a voice in the order played, tied notes joined, chords thinned to their top.</summary>
+/// <summary>One note after the other: a voice in the order played, tied notes joined, what begins together gathered under its top note.</summary>
 internal sealed class LaneNotes
 {
     private readonly Lane _lane;
@@ -99,7 +99,7 @@ internal sealed class LaneNotes
         var before = _notes.Count > 0 ? _notes[^1] : null;
         if (before is not null && note.Onset == _lastOnset)
         {
-            _part.Remarks.Add("chord, only its top note kept", _part.SpotAt(note.Bar, note.InBar));
+            AddTone(before, note);
             return;
         }
 
@@ -114,13 +114,29 @@ internal sealed class LaneNotes
 
         if (before is not null && before.End > note.Onset)
         {
-            _part.Remarks.Add("note cut short where the next begins", _part.SpotAt(note.Bar, note.InBar));
+            Remark("note cut short where the next begins", note);
             before.Length = note.Onset - before.Onset;
         }
 
         _tiedOn = note.Signs.TiedOn;
         _notes.Add(note);
     }
+
+    private void AddTone(ReadNote before, ReadNote note)
+    {
+        var held = before.Onset != note.Onset;
+        if (!held)
+        {
+            before.Chord.Add(note);
+        }
+        else if (!before.Chord.Exists(tone => tone.Pitch.Midi == note.Pitch.Midi))
+        {
+            Remark("note that begins under a held one left out", note);
+        }
+    }
+
+    private void Remark(string text, ReadNote note) =>
+        _part.Remarks.Add(text, _part.SpotAt(note.Bar, note.InBar));
 
     private bool HoldsOn(ReadNote before, ReadNote note) =>
         _tiedOn && note.Signs.TiedBack && before.Pitch.Midi == note.Pitch.Midi && before.End >= note.Onset;

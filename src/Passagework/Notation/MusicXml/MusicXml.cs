@@ -52,7 +52,7 @@ public static class MusicXml
             .Then(lane =>
                 LaneNotes
                     .Of(lane, options.UnrollRepeats)
-                    .Then(notes => MusicXmlAssembly.Build(score, lane, notes, options.Instrument))
+                    .Then(notes => MusicXmlAssembly.Build(score, lane, notes, options))
                     .Then<MusicXmlImport>(recipe => new MusicXmlImport(
                         recipe,
                         LaneChoice.PartsOf(score),

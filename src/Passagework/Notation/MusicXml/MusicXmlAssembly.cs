@@ -16,31 +16,43 @@ internal sealed class MusicXmlAssembly
     private readonly List<ReadNote> _notes;
     private readonly Fretboard _neck;
     private readonly ReadPlaces _places;
+    private readonly ReadChord _chords;
     private readonly List<WrittenEntry> _entries = [];
     private readonly List<Lock> _locks = [];
     private Fraction _end;
 
-    private MusicXmlAssembly(ReadScore score, Lane lane, List<ReadNote> notes, Fretboard neck)
+    private MusicXmlAssembly(ReadScore score, Lane lane, List<ReadNote> notes, Fretboard neck, bool topOnly)
     {
         _score = score;
         _part = lane.Part;
         _notes = notes;
         _neck = neck;
         _places = new ReadPlaces(_part, neck);
+        _chords = new ReadChord(_part, _places, neck, topOnly);
     }
 
     /// <summary>The recipe; refused where a note has no place on the neck.</summary>
-    public static Outcome<Recipe> Build(ReadScore score, Lane lane, List<ReadNote> notes, Fretboard usual)
+    public static Outcome<Recipe> Build(
+        ReadScore score,
+        Lane lane,
+        List<ReadNote> notes,
+        MusicXmlReading options
+    )
     {
         if (notes.Count > LengthRules.MostNotes)
         {
             return new Fault($"a voice of {notes.Count} notes", Right: "at most 20,000");
         }
 
-        var neck = ReadInstrument.Of(score, lane, notes, usual);
+        var neck = ReadInstrument.Of(
+            score,
+            lane,
+            [.. notes.SelectMany(note => note.Tones)],
+            options.Instrument
+        );
         return InstrumentRules.Check(neck) is { } fault
             ? fault
-            : new MusicXmlAssembly(score, lane, notes, neck).Build();
+            : new MusicXmlAssembly(score, lane, notes, neck, options.TopNotesOnly).Build();
     }
 
     private Outcome<Recipe> Build()
@@ -72,11 +84,13 @@ internal sealed class MusicXmlAssembly
     private Fault? Add(int index, int? group)
     {
         var note = _notes[index];
-        if (!_places.Of(note).TryGet(out var found, out var fault))
+        if (!_places.Of(note).TryGet(out var top, out var fault))
         {
             return fault;
         }
 
+        var chord = _chords.Of(note, top);
+        var found = chord[0];
         if (note.Onset > _end)
         {
             _entries.Add(new WrittenEntry { Duration = note.Onset - _end });
@@ -88,13 +102,22 @@ internal sealed class MusicXmlAssembly
             {
                 Place = found.Place,
                 Pitch = found.Place is null ? note.Pitch : null,
+                With =
+                [
+                    .. chord
+                        .Skip(1)
+                        .Select(tone => new WrittenTone(
+                            tone.Place,
+                            tone.Place is null ? tone.Note.Pitch : null
+                        )),
+                ],
                 Duration = note.Length,
                 Group = group,
                 Accent = note.Signs.Accent,
-                Slur = SlurInto(index),
+                Slur = chord.Length > 1 ? Slur.None : SlurInto(index),
             }
         );
-        AddLock(index, found);
+        AddLock(index, found.Place, found.String);
         return null;
     }
 
@@ -116,17 +139,17 @@ internal sealed class MusicXmlAssembly
         return into == Slur.None ? before.Signs.OutOf : into;
     }
 
-    private void AddLock(int index, ReadPlace found)
+    private void AddLock(int index, Place? at, int? onString)
     {
         var signs = _notes[index].Signs;
         var finger = signs.Finger;
-        if (found.Place is { } place && finger is not null && place.IsOpen != (finger == 0))
+        if (at is { } place && finger is not null && place.IsOpen != (finger == 0))
         {
             Remark(_notes[index], "finger that does not fit the fret left out");
             finger = null;
         }
 
-        var held = new Lock(index, Finger: finger, String: found.String, Stroke: signs.Stroke);
+        var held = new Lock(index, Finger: finger, String: onString, Stroke: signs.Stroke);
         if (held != new Lock(index))
         {
             _locks.Add(held);

@@ -14,6 +14,9 @@ public sealed record MusicXmlReading
     /// <summary>Whether repeats and endings are written out as they are played.</summary>
     public bool UnrollRepeats { get; init; }
 
+    /// <summary>Whether only the highest of the notes that begin together is read; else chords are kept as far as one hand holds them.</summary>
+    public bool TopNotesOnly { get; init; }
+
     /// <summary>The instrument where the file tells no strings.</summary>
     public Fretboard Instrument { get; init; } = Fretboard.Standard;
 }

@@ -30,7 +30,38 @@ internal sealed class NoteMarks
     public Slur Into(PlayedNote note) => _slurs[note.Note.Index];
 
     /// <summary>How the note after it is reached.</summary>
-    public Slur OutOf(PlayedNote note) => IsLast(note) ? Slur.None : _slurs[note.Note.Index + 1];
+    public Slur OutOf(PlayedNote note) =>
+        IsLast(note) || !LeadsOn(note) ? Slur.None : _slurs[note.Note.Index + 1];
+
+    /// <summary>A further tone of a chord as a note of its own; what is said once for a chord stays with its first.</summary>
+    public static PlayedNote Alone(PlayedNote chord, PlayedTone tone)
+    {
+        var (note, stroke) = (chord.Note, tone.Stroke);
+        var brushed = stroke is Exercises.Stroke.Down or Exercises.Stroke.Up;
+        return new PlayedNote(
+            note with
+            {
+                Pitch = tone.Tone.Pitch,
+                Midi = tone.Tone.Midi,
+                Place = tone.Place,
+                Accent = false,
+                With = [],
+            },
+            tone.Place,
+            tone.Finger,
+            chord.Position,
+            brushed && stroke == chord.Stroke ? Exercises.Stroke.None : stroke
+        );
+    }
+
+    // Of a chord the tone on the next note's string leads on, the first where none lies there.
+    private bool LeadsOn(PlayedNote note)
+    {
+        var whole = _notes[note.Note.Index];
+        var next = _notes[note.Note.Index + 1].Place.String;
+        var leads = whole.Tones.Select(tone => tone.Place.String).Contains(next) ? next : whole.Place.String;
+        return note.Place.String == leads;
+    }
 
     /// <summary>The fretting finger; null when none is written.</summary>
     public string? Finger(PlayedNote note) =>

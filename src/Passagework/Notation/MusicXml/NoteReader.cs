@@ -108,7 +108,7 @@ internal sealed class NoteReader(XmlWalk walk, ReadPart part)
     {
         var spot = walk.Spot;
         var letter = -1;
-        var alter = Fraction.Zero;
+        decimal? alter = 0;
         int? octave = null;
         for (var depth = walk.Enter(); walk.Next(depth, out var name); )
         {
@@ -118,7 +118,7 @@ internal sealed class NoteReader(XmlWalk walk, ReadPart part)
                     letter = ScorePitch.LetterOf(walk.Text());
                     break;
                 case "alter":
-                    alter = ReadNumbers.Exact(walk.Text()) ?? Fraction.Of(9);
+                    alter = ReadNumbers.Any(walk.Text());
                     break;
                 case "octave":
                     octave = ReadNumbers.Whole(walk.Text());
@@ -126,8 +126,7 @@ internal sealed class NoteReader(XmlWalk walk, ReadPart part)
             }
         }
 
-        var most = Fraction.Of(3);
-        if (letter < 0 || octave is not (>= 0 and <= 9) || alter > most || alter < -most)
+        if (letter < 0 || octave is not (>= 0 and <= 9) || alter is not (>= -3 and <= 3))
         {
             return new Fault(
                 "a pitch that is none",
@@ -136,12 +135,12 @@ internal sealed class NoteReader(XmlWalk walk, ReadPart part)
             );
         }
 
-        if (!alter.IsWhole)
+        var whole = (int)decimal.Truncate(alter.Value);
+        if (whole != alter)
         {
             part.Remark("part of a semitone left out");
         }
 
-        var whole = (int)(alter.Numerator / alter.Denominator);
         _pitch = new SpelledPitch(NoteName.Of(letter, whole), octave.Value);
         return null;
     }

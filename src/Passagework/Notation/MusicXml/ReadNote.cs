@@ -29,6 +29,12 @@ internal sealed class ReadNote
 
     public NoteSigns Signs { get; set; }
 
+    /// <summary>What begins with it in the same voice, from high to low.</summary>
+    public List<ReadNote> Chord { get; private set; } = [];
+
+    /// <summary>The note and what begins with it, from high to low.</summary>
+    public IEnumerable<ReadNote> Tones => Chord.Prepend(this);
+
     public Fraction End => Onset + Length;
 
     /// <summary>The same note in another turn of a repeat.</summary>
@@ -36,6 +42,7 @@ internal sealed class ReadNote
     {
         var copy = (ReadNote)MemberwiseClone();
         copy.Onset = onset;
+        copy.Chord = [];
         return copy;
     }
 

@@ -35,6 +35,17 @@ internal static class ReadNumbers
         return Fraction.Of((long)(number * Decimals), Decimals);
     }
 
+    /// <summary>A number with any decimals; null for anything else.</summary>
+    public static decimal? Any(string text) =>
+        decimal.TryParse(
+            text,
+            NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint,
+            CultureInfo.InvariantCulture,
+            out var number
+        )
+            ? number
+            : null;
+
     /// <summary>Any finite number above 0; null for anything else.</summary>
     public static double? Positive(string text) =>
         double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)

@@ -31,7 +31,7 @@ internal sealed class ScoreBarXml(
     public void Write(StaffKind staff, ScoreKey? key)
     {
         var beams = staff.Stems ? BeamMarks.Of(bar) : [];
-        var signs = new Dictionary<(int Letter, int Octave), int>();
+        var signs = key is null ? null : new HeldSigns(key);
         for (var at = 0; at < bar.Length; at++)
         {
             var note = bar[at];
@@ -41,23 +41,45 @@ internal sealed class ScoreBarXml(
                 WriteMuteStart(begun);
             }
 
-            page.Open("note");
-            WriteSound(note);
-            page.Text("voice", staff.Voice);
-            WriteValue(note);
-            WriteAccidental(note, key, signs);
-            WriteTupletRatio(note.Tuplet);
-            WriteStaff(note, staff);
-            WriteBeams(staff.Stems ? beams[at] : []);
-            new NotationsXml(page, note, marks, staff).Write(TupletEdges(at));
-            WriteMute(note);
-            page.Close();
+            WriteNote(note, staff, signs, staff.Stems ? beams[at] : [], TupletEdges(at));
+            foreach (var tone in note.Note?.With ?? [])
+            {
+                WriteNote(note with { Note = NoteMarks.Alone(note.Note!, tone) }, staff, signs, [], null);
+            }
+
             if (note is { Note: { } ended, TiedOn: false } && staff.Fingers)
             {
                 WriteGroupStop(ended);
                 WriteMuteStop(ended);
             }
         }
+    }
+
+    // A further tone of a chord is a note of its own that shares beam and tuplet with the first.
+    private void WriteNote(
+        ScoreNote note,
+        StaffKind staff,
+        HeldSigns? signs,
+        ImmutableArray<BeamMark> beams,
+        (bool Start, bool Stop)? tuplet
+    )
+    {
+        page.Open("note");
+        if (tuplet is null)
+        {
+            page.Mark("chord");
+        }
+
+        WriteSound(note);
+        page.Text("voice", staff.Voice);
+        WriteValue(note);
+        WriteAccidental(note, signs);
+        WriteTupletRatio(note.Tuplet);
+        WriteStaff(note, staff);
+        WriteBeams(beams);
+        new NotationsXml(page, note, marks, staff).Write(tuplet ?? default);
+        WriteMute(note);
+        page.Close();
     }
 
     private void WriteStaff(ScoreNote note, StaffKind staff)
@@ -128,23 +150,10 @@ internal sealed class ScoreBarXml(
         }
     }
 
-    // A sign holds to the end of the bar in its octave; a tied note needs none.
-    private void WriteAccidental(
-        ScoreNote note,
-        ScoreKey? key,
-        Dictionary<(int Letter, int Octave), int> signs
-    )
+    private void WriteAccidental(ScoreNote note, HeldSigns? signs)
     {
-        if (key is null || note is not { Note.Note.Pitch: var pitch, TiedBack: false })
+        if (signs is not null && note is { Note.Note.Pitch: var pitch, TiedBack: false } && signs.Sign(pitch))
         {
-            return;
-        }
-
-        var line = (pitch.Name.Letter, pitch.Octave);
-        var held = signs.TryGetValue(line, out var sign) ? sign : key.AlterationOf(pitch.Name.Letter);
-        if (held != pitch.Name.Alteration)
-        {
-            signs[line] = pitch.Name.Alteration;
             page.Text("accidental", Accidentals[pitch.Name.Alteration + 3]);
         }
     }
@@ -163,13 +172,28 @@ internal sealed class ScoreBarXml(
         page.Close();
     }
 
-    private void WriteBeams(ImmutableArray<string> beams)
+    private void WriteBeams(ImmutableArray<BeamMark> beams)
     {
         for (var level = 0; level < beams.Length; level++)
         {
-            page.Text("beam", beams[level], "number", (level + 1).ToString(CultureInfo.InvariantCulture));
+            page.Text(
+                "beam",
+                Word(beams[level]),
+                "number",
+                (level + 1).ToString(CultureInfo.InvariantCulture)
+            );
         }
     }
+
+    private static string Word(BeamMark mark) =>
+        mark switch
+        {
+            BeamMark.Begin => "begin",
+            BeamMark.Continue => "continue",
+            BeamMark.End => "end",
+            BeamMark.ForwardHook => "forward hook",
+            _ => "backward hook",
+        };
 
     private (bool Start, bool Stop) TupletEdges(int at)
     {

@@ -69,7 +69,10 @@ internal static class MidiFiles
             : fault.ToString();
 
     public static string Pitches(MidiImport import) =>
-        string.Join(' ', Entries(import).Select(entry => entry.IsRest ? "r" : entry.Pitch.ToString()));
+        string.Join(' ', Entries(import).Select(entry => entry.IsRest ? "r" : Tones(entry)));
+
+    private static string Tones(Passagework.Exercises.WrittenEntry entry) =>
+        string.Join('+', entry.With.Select(tone => tone.Pitch).Prepend(entry.Pitch));
 
     public static string Lengths(MidiImport import) =>
         string.Join(' ', Entries(import).Select(entry => (entry.IsRest ? "r" : "") + entry.Duration));

@@ -157,7 +157,7 @@ public sealed class MusicXmlFaultTests
 
         Assert.Equal("B2 1/4", Entries(read));
         Assert.Equal(
-            "bar 1, beat 1: chord, only its top note kept (4000 times)",
+            "bar 1, beat 1: note of a chord left out: no hand holds it with those above (4000 times)",
             Assert.Single(read.LeftOut).ToString()
         );
     }

@@ -174,23 +174,24 @@ public sealed class MusicXmlReadTests
     }
 
     [Fact]
-    public void Of_a_chord_the_top_note_is_kept_and_said()
+    public void A_chord_is_gathered_under_its_top_note()
     {
-        var read = Read(
-            Of(
-                FourFour
-                    + Note("E2", 8)
-                    + Note("B2", 8, before: "<chord/>")
-                    + Note("G3", 8, before: "<grace/>")
-                        .Replace("<duration>8</duration>", "", StringComparison.Ordinal)
-                    + Note("A2", 8)
-            )
+        var score = Of(
+            FourFour
+                + Note("E2", 8)
+                + Note("B2", 8, before: "<chord/>")
+                + Note("G3", 8, before: "<grace/>")
+                    .Replace("<duration>8</duration>", "", StringComparison.Ordinal)
+                + Note("A2", 8)
         );
 
-        Assert.Equal("B2 1/2, A2 1/2", Entries(read));
+        Assert.Equal("B2+E2 1/2, A2 1/2", Entries(Read(score)));
+        Assert.Equal(["bar 1, beat 3: grace note left out"], Texts(Read(score)));
+        var melody = Read(score, new MusicXmlReading { TopNotesOnly = true });
+        Assert.Equal("B2 1/2, A2 1/2", Entries(melody));
         Assert.Equal(
             ["bar 1, beat 3: grace note left out", "bar 1, beat 1: chord, only its top note kept"],
-            Texts(read)
+            Texts(melody)
         );
     }
 
@@ -201,7 +202,7 @@ public sealed class MusicXmlReadTests
         const string Stop = "<tie type=\"stop\"/>";
 
         Assert.Equal(
-            "B2 3/4, A2 1/4",
+            "B2+E2 3/4, A2 1/4",
             Entries(
                 Read(
                     Of(
@@ -249,6 +250,24 @@ public sealed class MusicXmlReadTests
 
         Assert.Equal("2/3", read.Recipe.Rhythm.Swing.Share.ToString());
         Assert.Equal(4, read.Recipe.Rhythm.NotesPerBeat);
+    }
+
+    // Found in a tune from elsewhere: thirds of semitones have endless decimals.
+    [Fact]
+    public void Parts_of_semitones_are_left_out_however_fine()
+    {
+        var third = Note("C3", 8)
+            .Replace("</step>", "</step><alter>0.3333333333333333</alter>", StringComparison.Ordinal);
+        var comma = Note("D3", 8).Replace("</step>", "</step><alter>-1.41</alter>", StringComparison.Ordinal);
+
+        var read = Read(Of(FourFour + third + comma));
+
+        Assert.Equal("C3 1/2, Db3 1/2", Entries(read));
+        Assert.Contains(
+            "part of a semitone left out (2 times)",
+            Assert.Single(read.LeftOut).ToString(),
+            StringComparison.Ordinal
+        );
     }
 
     // Three flats and minor: C minor. Two semitones up for a capo there, so the shape is Bb minor.

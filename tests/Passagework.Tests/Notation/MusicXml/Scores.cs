@@ -54,9 +54,19 @@ internal static class Scores
         string.Join(
             ", ",
             import.Recipe.Written!.Entries.Select(entry => // an import is always written
-                $"{entry.Place?.ToString() ?? entry.Pitch?.ToString() ?? "r"} {entry.Duration}"
+                $"{Tones(entry)} {entry.Duration}"
             )
         );
+
+    private static string Tones(WrittenEntry entry) =>
+        entry.IsRest
+            ? "r"
+            : string.Join(
+                '+',
+                entry
+                    .With.Prepend(new WrittenTone(entry.Place, entry.Pitch))
+                    .Select(tone => tone.Place?.ToString() ?? tone.Pitch?.ToString())
+            );
 
     public static Meter Meter(string text) =>
         Passagework.Rhythm.Meter.TryParse(text, out var meter) ? meter : default;

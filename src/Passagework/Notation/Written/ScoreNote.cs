@@ -32,7 +32,15 @@ internal sealed record ScoreNote
 
     /// <summary>Notes with the same number may share a beam.</summary>
     public Fraction BeamGroup { get; init; }
+
+    /// <summary>The part of the beat at whose ends the second and finer beams stop; null inside a tuplet.</summary>
+    public BeamPart? BeamPart { get; init; }
 }
+
+/// <summary>A part of a beat that finer beams keep visible.</summary>
+/// <param name="Start">As a fraction of a whole note after the first bar line.</param>
+/// <param name="Always">Whether sixteenths show it too (a third of a dotted beat); else only shorter notes (half a beat).</param>
+internal readonly record struct BeamPart(Fraction Start, bool Always);
 
 /// <summary>Part of a bar: plain, or a tuplet of <c>Actual</c> units in the time of <c>Normal</c>.</summary>
 /// <param name="Start">As a fraction of a whole note after the bar line.</param>

@@ -11,9 +11,11 @@ internal static class PlayedSlurs
         [.. notes.Select((note, index) => index == 0 ? Slur.None : Between(notes[index - 1], note))];
 
     // A slur whose kind is left open is read off the hands: the same finger slides, else the direction tells.
-    private static Slur Between(PlayedNote from, PlayedNote to)
+    private static Slur Between(PlayedNote before, PlayedNote to)
     {
-        var sameString = from.Place.String == to.Place.String;
+        var tones = before.Tones.Where(tone => tone.Place.String == to.Place.String).ToList();
+        var from = tones.Count > 0 ? tones[0] : before.Tones.First();
+        var sameString = tones.Count > 0;
         return to switch
         {
             { Stroke: not Stroke.None } => Slur.None,

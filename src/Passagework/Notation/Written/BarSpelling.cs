@@ -145,6 +145,7 @@ internal sealed class BarSpelling
                 TiedBack = sounds is not null && onset > sounds.Onset,
                 TiedOn = sounds is not null && onset + length < sounds.End,
                 BeamGroup = span.IsPlain ? BeamGroupAt(time) : span.Start,
+                BeamPart = span.IsPlain ? BeamPartAt(time) : null,
             }
         );
     }
@@ -156,6 +157,12 @@ internal sealed class BarSpelling
         var byTwos = _meter is { IsCompound: false, WrittenUnit: >= 8 };
         var group = byTwos ? 2 * Math.Min(beat / 2, Math.Max(0, (_meter.BeatsPerBar / 2) - 1)) : beat;
         return _meter.Beat * Fraction.Of(group);
+    }
+
+    private BeamPart BeamPartAt(Fraction time)
+    {
+        var part = _meter.Beat / Fraction.Of(_meter.IsCompound ? 3 : 2);
+        return new BeamPart(_start + (part * Fraction.Of((time / part).Floor())), _meter.IsCompound);
     }
 
     private Fault TooFine(TabEvent part)
