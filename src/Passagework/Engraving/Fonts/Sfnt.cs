@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using System.IO.Compression;
+using System.Text;
 
 namespace Passagework.Engraving.Fonts;
 
@@ -13,6 +14,10 @@ internal sealed class Sfnt
     private const int WoffEntry = 20;
     private const int SfntHeader = 12;
     private const int SfntEntry = 16;
+
+    // Where the table "head" holds a number that makes the sum of the whole file this one (OpenType specification).
+    private const int CheckSumAdjustment = 8;
+    private const uint WholeFileSum = 0xB1B0AFBA;
 
     private readonly SortedDictionary<string, byte[]> _tables = new(StringComparer.Ordinal);
 
@@ -32,10 +37,7 @@ internal sealed class Sfnt
         {
             var entry = woff.Slice(WoffHeader + (i * WoffEntry), WoffEntry);
             var stored = woff.Slice(Number(entry[4..]), Number(entry[8..]));
-            font._tables[System.Text.Encoding.ASCII.GetString(entry[..4])] = Inflated(
-                stored,
-                Number(entry[12..])
-            );
+            font._tables[Encoding.ASCII.GetString(entry[..4])] = Inflated(stored, Number(entry[12..]));
         }
 
         return font;
@@ -73,20 +75,29 @@ internal sealed class Sfnt
         var file = new byte[offset + _tables.Values.Sum(table => Padded(table.Length))];
         WriteHeader(file);
         var entry = SfntHeader;
+        var adjustment = 0;
         foreach (var (tag, table) in _tables)
         {
-            table.CopyTo(file, offset);
-            System.Text.Encoding.ASCII.GetBytes(tag, file.AsSpan(entry));
-            BinaryPrimitives.WriteUInt32BigEndian(
-                file.AsSpan(entry + 4),
-                CheckSum(file.AsSpan(offset, Padded(table.Length)))
-            );
+            var place = file.AsSpan(offset, Padded(table.Length));
+            table.CopyTo(place);
+            if (tag == "head")
+            {
+                adjustment = offset + CheckSumAdjustment;
+                place.Slice(CheckSumAdjustment, 4).Clear();
+            }
+
+            Encoding.ASCII.GetBytes(tag, file.AsSpan(entry));
+            BinaryPrimitives.WriteUInt32BigEndian(file.AsSpan(entry + 4), CheckSum(place));
             BinaryPrimitives.WriteInt32BigEndian(file.AsSpan(entry + 8), offset);
             BinaryPrimitives.WriteInt32BigEndian(file.AsSpan(entry + 12), table.Length);
             entry += SfntEntry;
-            offset += Padded(table.Length);
+            offset += place.Length;
         }
 
+        BinaryPrimitives.WriteUInt32BigEndian(
+            file.AsSpan(adjustment),
+            unchecked(WholeFileSum - CheckSum(file))
+        );
         return file;
     }
 

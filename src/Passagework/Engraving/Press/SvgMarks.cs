@@ -124,7 +124,15 @@ internal sealed class SvgMarks(SvgStyle style)
 
     private void WriteLine(LineMark mark)
     {
-        Begin("path", mark).Append(" d=\"M").Pair(mark.From).Append('L').Pair(mark.To).Append('"');
+        Begin("path", mark).Append(" d=\"M").Pair(mark.From);
+        if (mark.From.Y == mark.To.Y)
+            Elements.Append('H').Number(mark.To.X);
+        else if (mark.From.X == mark.To.X)
+            Elements.Append('V').Number(mark.To.Y);
+        else
+            Elements.Append('L').Pair(mark.To);
+
+        Elements.Append('"');
         Stroked(mark.WidthMm);
         if (!mark.DashMm.IsEmpty)
         {
