@@ -14,11 +14,8 @@ internal static class SvgOutput
     /// <summary>A number with so many places at most, without zeros at either end: <c>-.5</c>, <c>12</c>, <c>3.25</c>.</summary>
     public static StringBuilder Number(this StringBuilder svg, double value, int places = MmPlaces)
     {
-        var unit = 1L;
-        for (var i = 0; i < places; i++)
-            unit *= 10;
-
-        var scaled = (long)Math.Round(value * unit, MidpointRounding.AwayFromZero);
+        var unit = Unit(places);
+        var scaled = Scaled(value, unit);
         if (scaled < 0)
             svg.Append('-');
 
@@ -44,9 +41,10 @@ internal static class SvgOutput
     public static StringBuilder Pair(this StringBuilder svg, Point point)
     {
         svg.Number(point.X);
-        var at = svg.Length;
-        svg.Number(point.Y);
-        return svg[at] == '-' ? svg : svg.Insert(at, ' ');
+        if (Scaled(point.Y, Unit(MmPlaces)) >= 0)
+            svg.Append(' ');
+
+        return svg.Number(point.Y);
     }
 
     /// <summary>An attribute with its value escaped; nothing for null.</summary>
@@ -60,6 +58,7 @@ internal static class SvgOutput
     /// <summary>Text with markup made harmless; what XML 1.0 cannot hold becomes U+FFFD.</summary>
     public static StringBuilder Escaped(this StringBuilder svg, string text)
     {
+        Span<char> pair = stackalloc char[2];
         foreach (var letter in text.EnumerateRunes())
         {
             switch (letter.Value)
@@ -87,11 +86,23 @@ internal static class SvgOutput
                     svg.Append(Unprintable);
                     break;
                 default:
-                    svg.Append(letter.ToString());
+                    svg.Append(pair[..letter.EncodeToUtf16(pair)]);
                     break;
             }
         }
 
         return svg;
     }
+
+    private static long Unit(int places)
+    {
+        var unit = 1L;
+        for (var i = 0; i < places; i++)
+            unit *= 10;
+
+        return unit;
+    }
+
+    private static long Scaled(double value, long unit) =>
+        (long)Math.Round(value * unit, MidpointRounding.AwayFromZero);
 }
