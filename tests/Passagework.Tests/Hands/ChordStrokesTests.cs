@@ -69,6 +69,19 @@ public class ChordStrokesTests
         );
     }
 
+    // Fingers 1 | 1 1 1 | 1: the barre keeps no place of the first note, so the finger moves, and moves back.
+    [Fact]
+    public void Measure_counts_every_tone_of_a_chord()
+    {
+        var counts = Measurer
+            .Measure(LineOf("6:5 1:5+2:5+3:5 5:5", Technique.Alternate), Player.At(2))
+            .OrThrow()
+            .Fretting;
+
+        Assert.Equal([1, 0, 0, 0], counts.FingerShare);
+        Assert.Equal((0, 2), (counts.Rolls, counts.SameFingerMoves));
+    }
+
     private static string Strokes(Technique technique, string places) =>
         string.Join(
             ' ',
