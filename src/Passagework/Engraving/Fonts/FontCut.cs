@@ -9,27 +9,25 @@ internal sealed class FontCut
     private readonly SKFont _units;
     private readonly ConcurrentDictionary<ushort, Outline> _outlines = new();
     private readonly float[] _advances;
+    private readonly Sfnt? _tables;
     private readonly Kerning? _kerning;
 
+    /// <summary>Opens a font of letters.</summary>
+    public FontCut(string name, Sfnt tables, Kerning kerning)
+        : this(name, tables.ToBytes()) => (_tables, _kerning) = (tables, kerning);
+
     /// <summary>Opens a font file held in memory.</summary>
-    /// <param name="name">Short name, unique among our fonts.</param>
+    /// <param name="name">Its name within the engine.</param>
     /// <param name="file">TrueType or OpenType.</param>
-    /// <param name="kerning">Distances between glyphs; null for a font of signs.</param>
-    public FontCut(string name, byte[] file, Kerning? kerning = null)
+    public FontCut(string name, byte[] file)
     {
-        Name = name;
-        _kerning = kerning;
-        using var data = SKData.CreateCopy(file);
-        Typeface =
-            SKTypeface.FromData(data) ?? throw new InvalidDataException($"The font {name} cannot be read.");
+        Typeface = Open(name, file);
         UnitsPerEm = Typeface.UnitsPerEm;
-        _units = Sized(UnitsPerEm);
+        _units = Sized(Typeface, UnitsPerEm);
         var glyphs = Enumerable.Range(0, Typeface.GlyphCount).Select(glyph => (ushort)glyph).ToArray();
         // Whole units in the file; the font engine's scaling leaves them a thousandth off.
         _advances = Array.ConvertAll(_units.GetGlyphWidths(glyphs), MathF.Round);
     }
-
-    public string Name { get; }
 
     public SKTypeface Typeface { get; }
 
@@ -52,12 +50,23 @@ internal sealed class FontCut
     public Outline OutlineOf(ushort glyph) =>
         _outlines.GetOrAdd(glyph, id => new Outline(_units.GetGlyphPath(id) ?? new SKPath()));
 
-    /// <summary>The font at a size, set for print: no hints, no rounding to pixels.</summary>
-    public SKFont Sized(double size) =>
-        new(Typeface, (float)size)
+    /// <summary>A copy that holds no outlines but these; the font itself where it can't be divided.</summary>
+    public SKTypeface Only(IReadOnlySet<ushort> glyphs) =>
+        _tables is null ? Typeface : Open(Typeface.FamilyName, GlyphSubset.Of(_tables, glyphs));
+
+    /// <summary>A typeface at a size, set for print: no hints, no rounding to pixels.</summary>
+    public static SKFont Sized(SKTypeface typeface, double size) =>
+        new(typeface, (float)size)
         {
             Hinting = SKFontHinting.None,
             Subpixel = true,
             LinearMetrics = true,
         };
+
+    private static SKTypeface Open(string name, byte[] file)
+    {
+        using var data = SKData.CreateCopy(file);
+        return SKTypeface.FromData(data)
+            ?? throw new InvalidDataException($"The font {name} cannot be read.");
+    }
 }

@@ -47,6 +47,18 @@ internal sealed class Sfnt
     /// <summary>Puts another table in the place of one.</summary>
     public void Replace(string tag, byte[] table) => _tables[tag] = table;
 
+    /// <summary>The same font with other tables in the place of some.</summary>
+    public Sfnt With(params ReadOnlySpan<(string Tag, byte[] Table)> others)
+    {
+        var font = new Sfnt();
+        foreach (var (tag, table) in _tables)
+            font._tables[tag] = table;
+        foreach (var (tag, table) in others)
+            font._tables[tag] = table;
+
+        return font;
+    }
+
     /// <summary>Leaves tables out.</summary>
     public void Drop(params ReadOnlySpan<string> tags)
     {

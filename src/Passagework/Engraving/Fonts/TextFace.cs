@@ -77,6 +77,6 @@ internal sealed class TextFace
         var kerning = new Kerning(font.Table("GPOS"));
         // These rules are applied here; left in, they would draw unused glyphs into every PDF.
         font.Drop("GSUB", "GPOS", "GDEF", "STAT");
-        return new FontCut(name, font.ToBytes(), kerning);
+        return new FontCut(name, font, kerning);
     }
 }

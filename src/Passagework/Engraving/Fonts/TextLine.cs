@@ -15,7 +15,7 @@ internal readonly record struct SetGlyph(FontCut Cut, ushort Glyph, double XEm, 
 internal sealed class TextLine
 {
     // A flat or sharp among words has a little air at its sides, which the font's signs lack. Chosen by us.
-    private const double SignGapEm = 0.04;
+    private const double SignGapEm = 0.02;
 
     private TextLine(ImmutableArray<SetGlyph> glyphs, double widthEm, ImmutableArray<Rune> missing)
     {

@@ -10,18 +10,18 @@ internal sealed class CanvasPrinter : IDisposable
 {
     private readonly SKCanvas _canvas;
     private readonly Palette _palette;
-    private readonly bool _lettersAsText;
+    private readonly PrintedFonts? _fonts;
     private readonly SKPaint _paint = new() { IsAntialias = true };
 
     /// <summary>Begins on a canvas.</summary>
     /// <param name="canvas">Where to draw.</param>
     /// <param name="palette">Colours of the inks.</param>
-    /// <param name="lettersAsText">Whether letters and signs stay text, to be searched and copied; else they are drawn as outlines.</param>
-    public CanvasPrinter(SKCanvas canvas, Palette palette, bool lettersAsText)
+    /// <param name="fonts">Fonts that letters and signs are written in, to be searched and copied; without, they are drawn as outlines.</param>
+    public CanvasPrinter(SKCanvas canvas, Palette palette, PrintedFonts? fonts = null)
     {
         _canvas = canvas;
         _palette = palette;
-        _lettersAsText = lettersAsText;
+        _fonts = fonts;
     }
 
     public void Print(ImmutableArray<ReadyMark> marks)
@@ -70,9 +70,9 @@ internal sealed class CanvasPrinter : IDisposable
 
     private void PrintText(ImmutableArray<SetGlyph> glyphs, Point start, double sizeMm)
     {
-        if (_lettersAsText)
+        if (_fonts is not null)
         {
-            PrintLetters(glyphs, start, sizeMm);
+            PrintLetters(_fonts, glyphs, start, sizeMm);
             return;
         }
 
@@ -87,7 +87,7 @@ internal sealed class CanvasPrinter : IDisposable
         }
     }
 
-    private void PrintLetters(ImmutableArray<SetGlyph> glyphs, Point start, double sizeMm)
+    private void PrintLetters(PrintedFonts fonts, ImmutableArray<SetGlyph> glyphs, Point start, double sizeMm)
     {
         for (var from = 0; from < glyphs.Length; )
         {
@@ -97,7 +97,7 @@ internal sealed class CanvasPrinter : IDisposable
                 to++;
 
             var run = glyphs[from..to];
-            using var font = cut.Sized(sizeMm);
+            using var font = FontCut.Sized(fonts.Of(cut), sizeMm);
             using var builder = new SKTextBlobBuilder();
             builder.AddPositionedRun(
                 [.. run.Select(letter => letter.Glyph)],

@@ -43,6 +43,7 @@ public static class PdfWriter
     )
     {
         using var file = new MemoryStream();
+        using var fonts = new PrintedFonts(proofs.SelectMany(marks => marks));
         using (var pdf = SKDocument.CreatePdf(file, About(document)))
         {
             foreach (var (page, marks) in document.Pages.Zip(proofs))
@@ -52,7 +53,7 @@ public static class PdfWriter
                     (float)page.HeightMm * PointsPerMm
                 );
                 canvas.Scale(PointsPerMm);
-                using var printer = new CanvasPrinter(canvas, palette, lettersAsText: true);
+                using var printer = new CanvasPrinter(canvas, palette, fonts);
                 printer.Print(marks);
                 pdf.EndPage();
             }

@@ -66,7 +66,7 @@ public static class PngWriter
         using var surface = SKSurface.Create(size);
         surface.Canvas.Clear(new SKColor(0xFF000000 | (uint)palette.Of(Ink.Paper)));
         surface.Canvas.Scale(scale);
-        using (var printer = new CanvasPrinter(surface.Canvas, palette, lettersAsText: false))
+        using (var printer = new CanvasPrinter(surface.Canvas, palette))
         {
             printer.Print(marks);
         }

@@ -65,10 +65,10 @@ internal static class SvgStyleSheet
 
     private static string Font(Face face)
     {
-        const string serif = "white-space:pre;font-family:Alegreya,'Iowan Old Style',Palatino,Georgia,serif";
+        const string serif = "white-space:pre;font-variant-ligatures:none;font-family:Alegreya,'Iowan Old Style',Palatino,Georgia,serif";
         const string sansAfter = ",'Gill Sans',Candara,'Trebuchet MS',sans-serif";
         const string sans =
-            "white-space:pre;font-variant-numeric:lining-nums tabular-nums;font-family:'Alegreya Sans'"
+            "white-space:pre;font-variant-ligatures:none;font-variant-numeric:lining-nums tabular-nums;font-family:'Alegreya Sans'"
             + sansAfter;
         return face switch
         {
