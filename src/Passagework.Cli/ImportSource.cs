@@ -15,7 +15,7 @@ internal sealed record ImportSource(Recipe Recipe, IReadOnlyList<string> Remarks
     private static readonly byte[] BeforeMarkup = [0xEF, 0xBB, 0xBF, 0xFE, 0xFF, 0, .. " \t\r\n"u8];
 
     /// <summary>Which part of the file is meant; null leaves it to the reader.</summary>
-    public sealed record Choice(string? Part, string? Voice, int? Track, bool Unroll);
+    public sealed record Choice(string? Part, string? Voice, int? Track, bool Unroll, bool Melody);
 
     /// <summary>Reads a file by what it begins with: MIDI, MusicXML plain or compressed, else text tab.</summary>
     public static Outcome<ImportSource> Read(string name, Choice choice, Terminal terminal) =>
@@ -34,7 +34,7 @@ internal sealed record ImportSource(Recipe Recipe, IReadOnlyList<string> Remarks
         if (bytes.AsSpan().StartsWith("MThd"u8))
         {
             return Misplaced(choice with { Track = null }, "MIDI files have tracks")
-                ?? Midi.Read(bytes, new MidiReading { Track = choice.Track })
+                ?? Midi.Read(bytes, new MidiReading { Track = choice.Track, TopNotesOnly = choice.Melody })
                     .Then<ImportSource>(import => Of(import));
         }
 
@@ -45,16 +45,20 @@ internal sealed record ImportSource(Recipe Recipe, IReadOnlyList<string> Remarks
                 Part = choice.Part,
                 Voice = choice.Voice,
                 UnrollRepeats = choice.Unroll,
+                TopNotesOnly = choice.Melody,
             };
             return Misplaced(
-                    new Choice(null, null, choice.Track, Unroll: false),
+                    new Choice(null, null, choice.Track, Unroll: false, Melody: false),
                     "MusicXML has parts and voices"
                 ) ?? MusicXml.Read(bytes, reading).Then<ImportSource>(import => Of(import));
         }
 
         return Misplaced(choice, "text tab has one line only")
             ?? TextTab
-                .Read(Encoding.UTF8.GetString(InputFile.WithoutMark(bytes)))
+                .Read(
+                    Encoding.UTF8.GetString(InputFile.WithoutMark(bytes)),
+                    new TabReading { TopNotesOnly = choice.Melody }
+                )
                 .Then<ImportSource>(import => Of(import));
     }
 

@@ -48,6 +48,26 @@ public sealed class ShowAndImportTests : IDisposable
     }
 
     [Fact]
+    public void Chords_are_kept_with_fingers_and_strokes_or_the_melody_alone()
+    {
+        const string tab = "e|-5---|\nB|-5---|\nG|---7-|\nD|-----|\nA|-----|\nE|-----|\n";
+
+        var chord = JsonNode.Parse(_session.RunWith(tab, "import", "-").Out)!["written"]![0]!;
+        var melody = JsonNode.Parse(_session.RunWith(tab, "import", "-", "--melody").Out)!["written"]![0]!;
+        var file = _session.Write("chord.json", _session.RunWith(tab, "import", "-").Out);
+        var measured = JsonNode.Parse(_session.Run("measure", file, "--json").Out)!["notes"]![0]!["with"]![
+            0
+        ]!;
+
+        Assert.Equal("2:5", (string?)chord["with"]![0]);
+        Assert.Null(melody["with"]);
+        Assert.Equal(
+            """{"string":2,"fret":5,"midi":64,"pitch":"E4","finger":1,"stroke":"down"}""",
+            measured.ToJsonString()
+        );
+    }
+
+    [Fact]
     public void Shelf_can_be_narrowed_to_a_family()
     {
         var (code, output, _) = _session.Run("shelf", "--family", "groups-of-five", "--level", "3", "--json");

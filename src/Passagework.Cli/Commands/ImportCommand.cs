@@ -17,52 +17,19 @@ internal static class ImportCommand
         {
             Description = "Text tab, MusicXML, MXL or MIDI, or - for standard input.",
         };
-        var part = Arguments.Text("--part", "MusicXML: id or name of the part.", "PART");
-        var voice = Arguments.Text("--voice", "MusicXML: the voice of the part.", "VOICE");
-        var track = Arguments.Text("--track", "MIDI: number of the track, from 1.", "NUMBER");
-        var unroll = new Option<bool>("--unroll") { Description = "MusicXML: write repeats out." };
+        var choices = new Choices();
         var output = Arguments.OutputFile();
-        var command = new Command("import", "Reads somebody's music into an exercise file.")
-        {
-            file,
-            part,
-            voice,
-            track,
-            unroll,
-            output,
-        };
+        var command = new Command("import", "Reads somebody's music into an exercise file.") { file, output };
+        choices.AddTo(command);
         command.SetAction(parsed =>
-            TrackOf(parsed.GetValue(track))
-                .Then(number =>
-                    ImportSource.Read(
-                        parsed.GetValue(file) ?? "",
-                        new ImportSource.Choice(
-                            parsed.GetValue(part),
-                            parsed.GetValue(voice),
-                            number.Track,
-                            parsed.GetValue(unroll)
-                        ),
-                        terminal
-                    )
-                )
+            choices
+                .Of(parsed)
+                .Then(choice => ImportSource.Read(parsed.GetValue(file) ?? "", choice, terminal))
                 .Then(Playable)
                 .Then<string>(import => Written(import, terminal))
                 .Finish(terminal, parsed.GetValue(output))
         );
         return command;
-    }
-
-    private static Outcome<TrackChoice> TrackOf(string? text)
-    {
-        if (text is null)
-        {
-            return new TrackChoice(null);
-        }
-
-        const System.Globalization.NumberStyles style = System.Globalization.NumberStyles.None;
-        return int.TryParse(text, style, System.Globalization.CultureInfo.InvariantCulture, out var number)
-            ? new TrackChoice(number)
-            : new Fault($"{Quote.Short(text)} is no track", "--track", "a whole number from 1");
     }
 
     private static string Written(ImportSource import, Terminal terminal)
@@ -82,5 +49,58 @@ internal static class ImportCommand
             .Then(line => Realizer.Realize(line, Player.At(2)))
             .Then<ImportSource>(_ => import);
 
-    private sealed record TrackChoice(int? Track);
+    /// <summary>What of a file is meant.</summary>
+    private sealed class Choices
+    {
+        private readonly Option<string?> _part = Arguments.Text(
+            "--part",
+            "MusicXML: id or name of the part.",
+            "PART"
+        );
+        private readonly Option<string?> _voice = Arguments.Text(
+            "--voice",
+            "MusicXML: the voice of the part.",
+            "VOICE"
+        );
+        private readonly Option<string?> _track = Arguments.Text(
+            "--track",
+            "MIDI: number of the track, from 1.",
+            "NUMBER"
+        );
+        private readonly Option<bool> _unroll = new("--unroll")
+        {
+            Description = "MusicXML: write repeats out.",
+        };
+        private readonly Option<bool> _melody = new("--melody")
+        {
+            Description = "Only the highest of the notes that begin together.",
+        };
+
+        public void AddTo(Command command)
+        {
+            foreach (var option in new Option[] { _part, _voice, _track, _unroll, _melody })
+            {
+                command.Add(option);
+            }
+        }
+
+        public Outcome<ImportSource.Choice> Of(ParseResult parsed)
+        {
+            const System.Globalization.NumberStyles style = System.Globalization.NumberStyles.None;
+            var culture = System.Globalization.CultureInfo.InvariantCulture;
+            var track = 0;
+            if (parsed.GetValue(_track) is { } text && !int.TryParse(text, style, culture, out track))
+            {
+                return new Fault($"{Quote.Short(text)} is no track", "--track", "a whole number from 1");
+            }
+
+            return new ImportSource.Choice(
+                parsed.GetValue(_part),
+                parsed.GetValue(_voice),
+                parsed.GetValue(_track) is null ? null : track,
+                parsed.GetValue(_unroll),
+                parsed.GetValue(_melody)
+            );
+        }
+    }
 }

@@ -28,10 +28,21 @@ internal static class MeasurementJson
     public static JsonArray Notes(Realization realization) =>
         new([.. realization.Notes.Select(JsonNode (note) => Played(note))]);
 
+    private static JsonObject Tone(PlayedTone tone) =>
+        new()
+        {
+            ["string"] = tone.Place.String,
+            ["fret"] = tone.Place.Fret,
+            ["midi"] = tone.Tone.Midi,
+            ["pitch"] = tone.Tone.Pitch.ToString(),
+            ["finger"] = tone.Finger,
+            ["stroke"] = RecipeWords.Strokes.Of(tone.Stroke),
+        };
+
     private static JsonObject Played(PlayedNote played)
     {
         var note = played.Note;
-        return new JsonObject
+        var json = new JsonObject
         {
             ["index"] = note.Index,
             ["string"] = played.Place.String,
@@ -47,6 +58,12 @@ internal static class MeasurementJson
             ["position"] = played.Position,
             ["stroke"] = RecipeWords.Strokes.Of(played.Stroke),
         };
+        if (!played.With.IsEmpty)
+        {
+            json["with"] = new JsonArray([.. played.With.Select(JsonNode (tone) => Tone(tone))]);
+        }
+
+        return json;
     }
 
     private static JsonObject Note(PlayedNote played, MoveDemand demand)

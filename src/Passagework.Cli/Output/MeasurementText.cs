@@ -146,8 +146,11 @@ internal static class MeasurementText
 
     private static string Spot(PlayedNote note, string hand) =>
         hand == "fretting"
-            ? $"{note.Place} {Finger(note)}"
-            : $"{note.Place} {RecipeWords.Strokes.Of(note.Stroke)}";
+            ? $"{Places(note)} {Finger(note)}"
+            : $"{Places(note)} {RecipeWords.Strokes.Of(note.Stroke)}";
+
+    private static string Places(PlayedNote note) =>
+        string.Join('+', note.Tones.Select(tone => tone.Place.ToString()));
 
     private static void Tempo(StringBuilder text, Measurement measured)
     {

@@ -17,6 +17,9 @@ public readonly record struct FingeredNote(Place Place, int Finger, int Position
     /// <summary>The further tones of a chord, from high to low; empty for a single note.</summary>
     public ImmutableArray<FingeredTone> With => Form is null ? [] : Form.Tones.RemoveAt(0);
 
+    /// <summary>The note and what sounds with it, from high to low.</summary>
+    public IEnumerable<FingeredTone> Tones => Form is null ? [new FingeredTone(Place, Finger)] : Form.Tones;
+
     internal FretForm? Form { get; init; }
 
     internal FretState State => new(Place, Finger, Position) { Form = Form };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Passagework.Instrument;
 
 namespace Passagework.Hands;
 
@@ -29,10 +30,15 @@ public sealed record FrettingCounts
         {
             var (from, to) = (notes[i - 1], notes[i]);
             shifts += from.Position != to.Position ? 1 : 0;
-            if (from.Finger == to.Finger && to.Finger != 0 && from.Place != to.Place)
+            foreach (var finger in to.Tones.Where(tone => tone.Finger > 0).GroupBy(tone => tone.Finger))
             {
-                var rolled =
-                    from.Place.Fret == to.Place.Fret && Math.Abs(from.Place.String - to.Place.String) == 1;
+                var before = from.Tones.Where(tone => tone.Finger == finger.Key).ToList();
+                if (before.Count == 0 || finger.Any(before.Contains))
+                {
+                    continue;
+                }
+
+                var rolled = finger.Any(tone => before.Exists(other => IsRoll(other.Place, tone.Place)));
                 rolls += rolled ? 1 : 0;
                 sameFinger += rolled ? 0 : 1;
             }
@@ -50,12 +56,15 @@ public sealed record FrettingCounts
         };
     }
 
+    private static bool IsRoll(Place from, Place to) =>
+        from.Fret == to.Fret && Math.Abs(from.String - to.String) == 1;
+
     private static ImmutableArray<double> SharesOf(ImmutableArray<FingeredNote> notes)
     {
         var counts = new double[4];
-        foreach (var note in notes.Where(note => note.Finger > 0))
+        foreach (var tone in notes.SelectMany(note => note.Tones).Where(tone => tone.Finger > 0))
         {
-            counts[note.Finger - 1]++;
+            counts[tone.Finger - 1]++;
         }
 
         var fretted = counts.Sum();

@@ -100,7 +100,7 @@ internal sealed class StrokeProblem
     private int LayerOf(int note)
     {
         var fingered = _fingering.Notes[note];
-        var others = fingered.With.Aggregate(0, (strings, tone) => strings | (1 << tone.Place.String));
+        var others = fingered.With.Aggregate(0, (strings, tone) => (strings * 10) + tone.Place.String);
         var key = (fingered.Place.String, others, Locked: _articulation.FixedStroke(note));
         if (!_layerNumbers.TryGetValue(key, out var number))
         {

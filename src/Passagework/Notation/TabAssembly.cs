@@ -15,21 +15,23 @@ internal sealed class TabAssembly
     private const int UsualFrets = 22;
     private const int MostFrets = 36;
     private readonly TabPiece _piece;
+    private readonly bool _topOnly;
     private readonly TabFindings _findings;
     private readonly ImmutableArray<WrittenEntry>.Builder _entries =
         ImmutableArray.CreateBuilder<WrittenEntry>();
     private readonly ImmutableArray<Lock>.Builder _locks = ImmutableArray.CreateBuilder<Lock>();
     private int _notes;
 
-    private TabAssembly(TabPiece piece, TabFindings findings)
+    private TabAssembly(TabPiece piece, TabReading reading, TabFindings findings)
     {
         _piece = piece;
+        _topOnly = reading.TopNotesOnly;
         _findings = findings;
     }
 
-    public static Outcome<TabImport> Build(TabPiece piece, TabFindings findings)
+    public static Outcome<TabImport> Build(TabPiece piece, TabReading reading, TabFindings findings)
     {
-        var assembly = new TabAssembly(piece, findings);
+        var assembly = new TabAssembly(piece, reading, findings);
         return assembly.InstrumentOf().Then(assembly.ImportOn);
     }
 
@@ -134,6 +136,12 @@ internal sealed class TabAssembly
     {
         if (note is not { Place: { } top, With: [_, ..] })
         {
+            return [];
+        }
+
+        if (_topOnly)
+        {
+            _findings.Warn($"{note.With.Length + 1} notes at once; only the top one is read", note.Spot);
             return [];
         }
 

@@ -5,6 +5,9 @@ namespace Passagework.Notation;
 /// <summary>How tab is read where the text leaves it open.</summary>
 public sealed record TabReading
 {
+    /// <summary>Whether only the top string of notes that begin together is read; else chords are kept as far as one hand holds them.</summary>
+    public bool TopNotesOnly { get; init; }
+
     /// <summary>Length of every note where no rhythm is written, as a fraction of a whole note.</summary>
     public Fraction UnwrittenLength { get; init; } = Fraction.Of(1, 8);
 

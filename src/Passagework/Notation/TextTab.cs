@@ -46,6 +46,6 @@ public static class TextTab
             .Then(lines => TabPage.Of(lines, findings))
             .Then(page => TabSystems.Read(page, chosen, findings))
             .Then(piece => TabTimes.Settle(piece, chosen, findings))
-            .Then(piece => TabAssembly.Build(piece, findings));
+            .Then(piece => TabAssembly.Build(piece, chosen, findings));
     }
 }

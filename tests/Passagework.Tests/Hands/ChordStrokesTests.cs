@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Passagework.Exercises;
 using Passagework.Hands;
 using Passagework.Instrument;
@@ -67,6 +68,35 @@ public class ChordStrokesTests
                 measured.Realization.Notes[1].With.Reverse().Select(tone => $"{tone.Place}={tone.Finger}")
             )
         );
+    }
+
+    // Finger 1 goes from string 6 under the barre and back, finger 3 rolls from string 4 to string 3 of the chord.
+    [Fact]
+    public void Every_tone_of_a_chord_counts()
+    {
+        var span = new HandSpan(Geometry.Of(Fretboard.Standard), 1);
+        ImmutableArray<FingeredTone> tones =
+        [
+            new(Place.At(1, 5), 1),
+            new(Place.At(2, 5), 1),
+            new(Place.At(3, 7), 3),
+        ];
+        var chord = new FretState(tones[0].Place, 1, 5) { Form = new FretForm(tones, span) };
+
+        var counts = FrettingCounts.Of(
+            new Fingering(
+                [
+                    new FingeredNote(Place.At(6, 5), 1, 5),
+                    new FingeredNote(Place.At(4, 7), 3, 5),
+                    FingeredNote.Of(chord),
+                    new FingeredNote(Place.At(6, 5), 1, 5),
+                ],
+                0
+            )
+        );
+
+        Assert.Equal([4 / 6.0, 0, 2 / 6.0, 0], counts.FingerShare);
+        Assert.Equal((1, 1), (counts.Rolls, counts.SameFingerMoves));
     }
 
     private static string Strokes(Technique technique, string places) =>

@@ -81,15 +81,18 @@ internal sealed class LaneNotes
             return notes;
         }
 
-        var told = new Dictionary<(int Bar, Fraction InBar, int Key), NoteSigns>();
-        foreach (var note in _part.Notes.Where(note => _part.Staff(note.Staff).IsTab))
-        {
-            told.TryAdd((note.Bar, note.InBar, note.Pitch.Midi), note.Signs);
-        }
-
+        // Unisons stand on the tab as often as on the staff.
+        var told = _part
+            .Notes.Where(note => _part.Staff(note.Staff).IsTab)
+            .GroupBy(note => (note.Bar, note.InBar, note.Pitch.Midi))
+            .ToDictionary(
+                group => group.Key,
+                group => new Queue<NoteSigns>(group.Select(note => note.Signs))
+            );
         return notes.Select(note =>
             told.TryGetValue((note.Bar, note.InBar, note.Pitch.Midi), out var signs)
-                ? note.With(note.Signs.Or(signs))
+            && signs.TryDequeue(out var first)
+                ? note.With(note.Signs.Or(first))
                 : note
         );
     }
