@@ -10,6 +10,13 @@ namespace Passagework.Tests.Engraving.Press;
 
 public sealed partial class SvgWriterTests
 {
+    // Control characters, halves of pairs and all.
+    private static readonly Gen<string> AnyText = Gen.String[
+        Gen.OneOf(Gen.Char['\0', '\u007F'], Gen.Char['\0', '\uFFFF']),
+        0,
+        12
+    ];
+
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
     [Fact]
@@ -86,7 +93,7 @@ public sealed partial class SvgWriterTests
 
     [Fact]
     public void Any_words_come_back_from_the_picture() =>
-        Gen.String.Sample(text =>
+        AnyText.Sample(text =>
         {
             var page = Small with { Description = text, Marks = [Small.Marks[0] with { Id = "x" + text }] };
             var root = Root(page, SvgStyle.Print with { IdPrefix = text });
