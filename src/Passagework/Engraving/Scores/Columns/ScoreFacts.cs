@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Passagework.Exercises;
+using Passagework.Notation;
+
+namespace Passagework.Engraving.Scores;
+
+/// <summary>What is written at the notes besides pitch and time, looked up by note.</summary>
+internal sealed class ScoreFacts
+{
+    private readonly ImmutableArray<PlayedNote> _notes;
+    private readonly ImmutableArray<Slur> _slurs;
+    private readonly ScoreOptions _options;
+    private readonly bool _grouped;
+    private readonly ImmutableArray<string?> _positions;
+    private readonly ImmutableDictionary<int, int> _rakes;
+
+    public ScoreFacts(Realization realization, ScoreOptions options)
+    {
+        _notes = realization.Notes;
+        _slurs = PlayedSlurs.Of(_notes);
+        _options = options;
+        // A line typed note by note without groups is counted by the beat, which needs no brackets.
+        var written = realization.Line.Recipe.Written;
+        _grouped = options.Groups && written?.Entries.Any(entry => entry.Group is not null) != false;
+        _positions = options.Positions ? Shifts(_notes) : [];
+        _rakes = options.Rakes.ToImmutableDictionary(rake => rake.Note, rake => rake.FromString);
+    }
+
+    /// <summary>How the note is reached.</summary>
+    public Slur Into(int note) => _slurs[note];
+
+    /// <summary>The plectrum's stroke, if it is written.</summary>
+    public Stroke Stroke(int note) => IsWritten(note) ? Plectrum(note) : Exercises.Stroke.None;
+
+    /// <summary>The plucking fingers of a note or chord from low to high, if they are written.</summary>
+    public ImmutableArray<Stroke> Plucks(int note) =>
+        _options.Strokes == ShownStrokes.None
+            ? []
+            :
+            [
+                .. _notes[note]
+                    .Tones.Reverse()
+                    .Select(tone => tone.Stroke)
+                    .Where(stroke => stroke > Exercises.Stroke.Up)
+                    .Distinct(),
+            ];
+
+    /// <summary>The string, where it changes.</summary>
+    public int? StringNumber(int note) =>
+        _options.Strings && (note == 0 || _notes[note - 1].Place.String != _notes[note].Place.String)
+            ? _notes[note].Place.String
+            : null;
+
+    /// <summary>The group of a note, if groups are written.</summary>
+    public int? Group(int note) => _grouped ? _notes[note].Note.Group : null;
+
+    /// <summary>The letter of the group that begins with the note: a to z, then aa, ab.</summary>
+    public string? GroupLetter(int note) =>
+        Group(note) is { } group && (note == 0 || Group(note - 1) != group) ? Letters(group) : null;
+
+    /// <summary>The position, where it is new.</summary>
+    public string? Position(int note) => _positions.IsEmpty ? null : _positions[note];
+
+    /// <summary>The muted strings before the note, in the order in which the plectrum meets them.</summary>
+    public ImmutableArray<int> Raked(int note)
+    {
+        var to = _notes[note].Place.String;
+        if (!_rakes.TryGetValue(note, out var from) || from == to)
+        {
+            return [];
+        }
+
+        var step = Math.Sign(to - from);
+        return [.. Enumerable.Range(0, Math.Abs(to - from)).Select(i => from + (i * step))];
+    }
+
+    /// <summary>Such as <c>VII</c>.</summary>
+    public static string Roman(int number)
+    {
+        (int Value, string Sign)[] signs = [(10, "X"), (9, "IX"), (5, "V"), (4, "IV"), (1, "I")];
+        var roman = "";
+        foreach (var (value, sign) in signs)
+        {
+            for (; number >= value; number -= value)
+            {
+                roman += sign;
+            }
+        }
+
+        return roman;
+    }
+
+    // First of all, at every change of string, and where a direction comes twice.
+    private bool IsWritten(int note)
+    {
+        if (_options.Strokes != ShownStrokes.WhereNotObvious)
+        {
+            return _options.Strokes == ShownStrokes.All;
+        }
+
+        var before = note - 1;
+        while (before >= 0 && Plectrum(before) == Exercises.Stroke.None)
+        {
+            before--;
+        }
+
+        return before < 0
+            || _notes[before].Place.String != _notes[note].Place.String
+            || Plectrum(before) == Plectrum(note);
+    }
+
+    // One stroke for all tones that the plectrum brushes.
+    private Stroke Plectrum(int note) =>
+        _notes[note]
+            .Tones.Select(tone => tone.Stroke)
+            .FirstOrDefault(stroke => stroke is Exercises.Stroke.Down or Exercises.Stroke.Up);
+
+    private static string Letters(int group)
+    {
+        const int Alphabet = 26;
+        var letters = "";
+        for (var rest = group + 1; rest > 0; rest = (rest - 1) / Alphabet)
+        {
+            letters =
+                ((char)('a' + ((rest - 1) % Alphabet))).ToString(CultureInfo.InvariantCulture) + letters;
+        }
+
+        return letters;
+    }
+
+    // Open strings say nothing about where the hand is.
+    private static ImmutableArray<string?> Shifts(ImmutableArray<PlayedNote> notes)
+    {
+        var shifts = ImmutableArray.CreateBuilder<string?>(notes.Length);
+        var position = 0;
+        foreach (var note in notes)
+        {
+            var shifted = note.Finger > 0 && note.Position != position;
+            position = shifted ? note.Position : position;
+            shifts.Add(shifted ? Roman(position) : null);
+        }
+
+        return shifts.MoveToImmutable();
+    }
+}

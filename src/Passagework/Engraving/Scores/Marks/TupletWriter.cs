@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Passagework.Engraving.Drawing;
+using Passagework.Engraving.Fonts;
+using Passagework.Notation;
+
+namespace Passagework.Engraving.Scores;
+
+/// <summary>Draws the numbers of tuplets, with brackets only where beams don't show the tuplet.</summary>
+internal sealed class TupletWriter(Scene scene)
+{
+    private const double Clear = 0.75;
+    private const double NumberClear = 0.4;
+    private const double Hook = 0.75;
+    private const double Scale = 0.9;
+
+    public void Write()
+    {
+        var columns = scene.Plan.Columns;
+        for (var first = 0; first < columns.Length; )
+        {
+            var end = first + 1;
+            var tuplet = columns[first].Written.Tuplet;
+            while (
+                end < columns.Length
+                && columns[end].Bar == columns[first].Bar
+                && columns[end].Written.Tuplet == tuplet
+            )
+            {
+                end++;
+            }
+
+            if (tuplet is not null)
+            {
+                Write(columns[first..end], tuplet);
+            }
+
+            first = end;
+        }
+    }
+
+    private void Write(ImmutableArray<Column> columns, ScoreSpan tuplet)
+    {
+        var (first, last) = (columns[0], columns[^1]);
+        var beamed = columns.Length > 1 && first.Run.Length == columns.Length && first.Run[0] == first;
+        var below = scene.Staff is null || PointsDown(columns);
+        var digits = Digits(tuplet);
+        var width = digits.Sum(digit => Block.BoxOf(digit, Scale).Width) + (0.1 * (digits.Length - 1));
+        if (beamed)
+        {
+            var middle = (MarkX(first) + MarkX(last)) / 2;
+            var y = NumberY(middle - (width / 2), middle + (width / 2), below, NumberClear);
+            WriteNumber(first, digits, middle - (width / 2), y);
+            return;
+        }
+
+        var (left, right) = (first.X - Pens.HalfHead, last.X + Pens.HalfHead);
+        var centre = (left + right) / 2;
+        var numberY = NumberY(left, right, below, Clear + (Hook / 2));
+        WriteBracket(first, (left, right), (centre, width), numberY, below);
+        WriteNumber(first, digits, centre - (width / 2), numberY);
+    }
+
+    // As most of its stems; at a draw up.
+    private static bool PointsDown(ImmutableArray<Column> columns) =>
+        columns.Count(column => column is { IsRest: false, Up: false })
+        > columns.Count(column => column is { IsRest: false, Up: true });
+
+    private double MarkX(Column column) => scene.Staff is null ? column.X : StemWriter.StemX(column);
+
+    // The middle of the number's height.
+    private double NumberY(double left, double right, bool below, double clear)
+    {
+        var half = Block.BoxOf(Glyphs.Tuplet3, Scale).Height / 2;
+        return below
+            ? scene.Top.FreeBelow(left, right, clear) + half
+            : scene.Top.FreeAbove(left, right, clear) - half;
+    }
+
+    private void WriteNumber(Column first, int[] digits, double x, double middle)
+    {
+        for (var i = 0; i < digits.Length; i++)
+        {
+            var box = Block.BoxOf(digits[i], Scale);
+            var y = middle - box.Top - (box.Height / 2);
+            scene.Top.Glyph(Scene.Tag(first, "tuplet", i + 1), digits[i], x - box.Left, y, Scale);
+            x += box.Width + 0.1;
+        }
+    }
+
+    private void WriteBracket(
+        Column first,
+        (double Left, double Right) ends,
+        (double Centre, double Width) number,
+        double y,
+        bool below
+    )
+    {
+        var hook = y + (below ? -Hook : Hook);
+        var gap = (number.Width / 2) + 0.4;
+        ReadOnlySpan<(double FromX, double FromY, double ToX, double ToY)> lines =
+        [
+            (ends.Left, hook, ends.Left, y),
+            (ends.Left, y, number.Centre - gap, y),
+            (number.Centre + gap, y, ends.Right, y),
+            (ends.Right, y, ends.Right, hook),
+        ];
+        for (var i = 0; i < lines.Length; i++)
+        {
+            var line = lines[i];
+            if (line.FromX <= line.ToX)
+            {
+                scene.Top.Line(
+                    Scene.Tag(first, "tuplet-bracket", i + 1),
+                    new Point(line.FromX, line.FromY),
+                    new Point(line.ToX, line.ToY),
+                    Pens.Bracket
+                );
+            }
+        }
+    }
+
+    // The ratio only where the normal number is not the power of two below.
+    private static int[] Digits(ScoreSpan tuplet)
+    {
+        var obvious =
+            tuplet.Normal < tuplet.Actual
+            && tuplet.Actual < 2 * tuplet.Normal
+            && (tuplet.Normal & (tuplet.Normal - 1)) == 0;
+        var text = tuplet.Actual.ToString(CultureInfo.InvariantCulture);
+        text += obvious ? "" : ":" + tuplet.Normal.ToString(CultureInfo.InvariantCulture);
+        return [.. text.Select(letter => letter == ':' ? Glyphs.TupletColon : Glyphs.Tuplet0 + letter - '0')];
+    }
+}

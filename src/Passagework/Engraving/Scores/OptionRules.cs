@@ -1,0 +1,74 @@
+using System.Globalization;
+using Passagework.Engraving.Drawing;
+using Passagework.Engraving.Fonts;
+using Passagework.Foundation;
+
+namespace Passagework.Engraving.Scores;
+
+/// <summary>What can be asked of a score (ranges chosen by us).</summary>
+internal static class OptionRules
+{
+    private const double LeastWidth = 30;
+    private const double MostWidth = 2000;
+    private const double LeastStaff = 4;
+    private const double MostStaff = 20;
+    private const double MostBpm = 1000;
+    private const int LongestText = 200;
+
+    /// <summary>Sizes, tempi and texts.</summary>
+    public static Fault? Check(ScoreOptions options) =>
+        Within(options.WidthMm, (LeastWidth, MostWidth), "mm", "the width of the score")
+        ?? Within(options.StaffMm, (LeastStaff, MostStaff), "mm", "the height of the staff")
+        ?? Within(options.StartBpm ?? 1, (1, MostBpm), "beats a minute", "the tempo to begin with")
+        ?? Within(options.GoalBpm ?? 1, (1, MostBpm), "beats a minute", "the tempo aimed for")
+        ?? options
+            .Words.Select(words => Writable(words.Text, Face.SerifItalic, "words above the music"))
+            .Concat(options.Endings.Select(ending => Writable(ending.Text, Face.Sans, "an ending")))
+            .Concat(
+                options
+                    .Syllables.ByParts.Values.SelectMany(said => said)
+                    .Select(said => Writable(said, Face.Sans, "the counting"))
+            )
+            .FirstOrDefault(fault => fault is not null);
+
+    /// <summary>Repeats and endings.</summary>
+    public static Fault? CheckBars(ScoreOptions options, WrittenScore written)
+    {
+        var (first, last) = (written.NumberOf(0), written.NumberOf(written.Bars.Length - 1));
+        return options
+            .Repeats.Select(repeat => (repeat.First, repeat.Last, What: "a repeat"))
+            .Concat(options.Endings.Select(ending => (ending.First, ending.Last, What: "an ending")))
+            .Where(part => part.First < first || part.Last > last || part.First > part.Last)
+            .Select(part => new Fault(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{part.What} from bar {part.First} to bar {part.Last}"
+                ),
+                Right: string.Create(CultureInfo.InvariantCulture, $"bars from {first} to {last}, in order")
+            ))
+            .FirstOrDefault();
+    }
+
+    private static Fault? Within(
+        double value,
+        (double Least, double Most) range,
+        string unit,
+        string where
+    ) =>
+        value >= range.Least && value <= range.Most
+            ? null
+            : new Fault(
+                string.Create(CultureInfo.InvariantCulture, $"{value} {unit}"),
+                where,
+                string.Create(CultureInfo.InvariantCulture, $"from {range.Least} to {range.Most} {unit}")
+            );
+
+    private static Fault? Writable(string text, Face face, string where) =>
+        text.Length > LongestText
+            ? new Fault(
+                string.Create(CultureInfo.InvariantCulture, $"a text of {text.Length} letters"),
+                where,
+                "at most 200"
+            )
+            : TextFont.Missing(text, face)?.At(where + ", ");
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using Passagework.Engraving.Fonts;
+using Passagework.Exercises;
+using Passagework.Foundation;
+using Passagework.Notation;
+
+namespace Passagework.Engraving.Scores;
+
+/// <summary>Engraves an exercise as staff and tab.</summary>
+/// <example>
+/// <c>ScoreEngraver.Engrave(realization, new ScoreOptions { WidthMm = 180 })</c>
+/// </example>
+public static class ScoreEngraver
+{
+    /// <summary>
+    /// Writes what is played in bars and note values, spaces it, breaks it into systems, justifies and draws them.
+    /// </summary>
+    /// <returns>The systems, or what cannot be written.</returns>
+    /// <exception cref="ArgumentException">Notes or rests overlap.</exception>
+    public static Outcome<Score> Engrave(Realization realization, ScoreOptions options) =>
+        OptionRules.Check(options) is { } fault
+            ? fault
+            : WrittenScore
+                .Of(realization, options)
+                .Then(written =>
+                    OptionRules.CheckBars(options, written) is { } wrong
+                        ? wrong
+                        : Engrave(realization, written, options)
+                );
+
+    private static Outcome<Score> Engrave(Realization realization, WrittenScore written, ScoreOptions options)
+    {
+        var instrument = realization.Line.Recipe.Instrument;
+        var meter = realization.Line.Recipe.Rhythm.Meter;
+        var sizes = new Sizes(options.StaffMm, instrument.Tuning.StringCount);
+        var ink = new ColumnInk(options, sizes);
+        var bass = ScoreClef.IsBass(instrument.Tuning);
+        var planner = new SystemPlanner(
+            ink,
+            new BarEdges(options, written),
+            new PrefixWriter(options, sizes, written.Key, meter, bass),
+            options.WidthMm / sizes.SpaceMm,
+            meter
+        );
+        var piece = new ScorePiece(realization, written, options, sizes, ink);
+        return planner
+            .Plan(ColumnWriter.Write(realization, written, options))
+            .Then<Score>(plans => new Score(
+                [.. plans.Select(plan => SystemWriter.Write(plan, piece))],
+                sizes.SpaceMm
+            ));
+    }
+}

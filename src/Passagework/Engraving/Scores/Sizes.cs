@@ -1,0 +1,86 @@
+using Passagework.Engraving.Drawing;
+using Passagework.Engraving.Fonts;
+
+namespace Passagework.Engraving.Scores;
+
+/// <summary>Sizes of a score in staff spaces. What has a least size on paper grows relatively where the staff is small.</summary>
+internal sealed class Sizes
+{
+    private const double PointMm = 25.4 / 72;
+
+    // Least sizes on a student's page: figures and text 9 pt, fingers 7 pt. A figure of the tab is 2.22 mm high at 9 pt.
+    private const double LeastText = 9 * PointMm;
+    private const double LeastDigitMm = 2.22;
+    private const double LeastFingerMm = 1.65;
+
+    public Sizes(double staffMm, int strings)
+    {
+        SpaceMm = staffMm / 4;
+        Strings = strings;
+        DigitHeight = Math.Max(1.3, LeastDigitMm / SpaceMm);
+        TabGap = Math.Max(1.5, 1.15 * DigitHeight);
+        DigitEm = DigitHeight / TextFont.InkBox("1", Face.SansBold, 1).Height;
+        Text = Math.Max(2.0, LeastText / SpaceMm);
+        Numeral = Math.Max(2.4, LeastText / SpaceMm);
+        ChordEm = 2 / TextFont.InkBox("H", Face.SansMedium, 1).Height;
+        FingerScale = Math.Max(1, LeastFingerMm / SpaceMm);
+    }
+
+    /// <summary>One staff space in millimetres.</summary>
+    public double SpaceMm { get; }
+
+    /// <summary>Strings of the instrument.</summary>
+    public int Strings { get; }
+
+    /// <summary>Height of a tab number.</summary>
+    public double DigitHeight { get; }
+
+    /// <summary>Em of a tab number.</summary>
+    public double DigitEm { get; }
+
+    /// <summary>From one tab line to the next.</summary>
+    public double TabGap { get; }
+
+    /// <summary>From the first tab line to the last.</summary>
+    public double TabHeight => TabGap * (Strings - 1);
+
+    /// <summary>Em of words, counts and letters.</summary>
+    public double Text { get; }
+
+    /// <summary>Em of position numerals and the tempo mark.</summary>
+    public double Numeral { get; }
+
+    /// <summary>Em of chord symbols; their capitals are two spaces high.</summary>
+    public double ChordEm { get; }
+
+    /// <summary>How much larger than in the font fingers are drawn.</summary>
+    public double FingerScale { get; }
+
+    /// <summary>Height of a string's line on the tab, from string 1.</summary>
+    public double TabLine(int stringNumber) => TabGap * (stringNumber - 1);
+
+    /// <summary>Width of a text in spaces.</summary>
+    public static double Width(string text, Face face, double em) => TextFont.Width(text, face, em);
+}
+
+/// <summary>Thicknesses of lines in staff spaces, as the music font wants them.</summary>
+internal static class Pens
+{
+    public static readonly double StaffLine = MusicFont.Default("staffLineThickness");
+    public static readonly double Stem = MusicFont.Default("stemThickness");
+    public static readonly double Beam = MusicFont.Default("beamThickness");
+    public static readonly double BeamGap = MusicFont.Default("beamSpacing");
+    public static readonly double Ledger = MusicFont.Default("legerLineThickness");
+    public static readonly double LedgerOver = MusicFont.Default("legerLineExtension");
+    public static readonly double SlurEnd = MusicFont.Default("slurEndpointThickness");
+    public static readonly double SlurMiddle = MusicFont.Default("slurMidpointThickness");
+    public static readonly double ThinBar = MusicFont.Default("thinBarlineThickness");
+    public static readonly double ThickBar = MusicFont.Default("thickBarlineThickness");
+    public static readonly double BarGap = MusicFont.Default("barlineSeparation");
+    public static readonly double BarDotGap = MusicFont.Default("repeatBarlineDotSeparation");
+    public static readonly double Bracket = MusicFont.Default("tupletBracketThickness");
+    public static readonly double Ending = MusicFont.Default("repeatEndingLineThickness");
+
+    /// <summary>Half the width of a black head: columns are counted from its centre.</summary>
+    public static readonly double HalfHead = MusicFont.Glyph(Glyphs.NoteheadBlack).Advance / 2;
+}

@@ -1,0 +1,60 @@
+namespace Passagework.Engraving.Scores;
+
+/// <summary>The outline of the ink above or below a staff: how far it reaches at each place along the line.</summary>
+/// <remarks>Held in strips an eighth of a space wide; ink counts for every strip that it touches. Heights point outward.</remarks>
+internal sealed class Skyline
+{
+    private const double Strip = 0.125;
+    private readonly double[] _reach;
+
+    /// <summary>A line of so many spaces with no ink.</summary>
+    public Skyline(double width)
+    {
+        _reach = new double[(int)Math.Ceiling(Math.Max(0, width) / Strip) + 1];
+        Array.Fill(_reach, double.NegativeInfinity);
+    }
+
+    /// <summary>Raises it over a stretch.</summary>
+    public void Raise(double from, double to, double reach)
+    {
+        var (first, last) = Strips(from, to);
+        for (var i = first; i <= last; i++)
+        {
+            _reach[i] = Math.Max(_reach[i], reach);
+        }
+    }
+
+    /// <summary>How far ink reaches over a stretch; minus infinity where there is none.</summary>
+    public double Over(double from, double to)
+    {
+        var (first, last) = Strips(from, to);
+        var reach = double.NegativeInfinity;
+        for (var i = first; i <= last; i++)
+        {
+            reach = Math.Max(reach, _reach[i]);
+        }
+
+        return reach;
+    }
+
+    /// <summary>How far ink reaches anywhere.</summary>
+    public double Highest() => _reach.Max();
+
+    /// <summary>The largest sum of this and another skyline at one place: how far apart the two must lie.</summary>
+    public double Against(Skyline other)
+    {
+        var sum = double.NegativeInfinity;
+        for (var i = 0; i < Math.Min(_reach.Length, other._reach.Length); i++)
+        {
+            sum = Math.Max(sum, _reach[i] + other._reach[i]);
+        }
+
+        return sum;
+    }
+
+    private (int First, int Last) Strips(double from, double to) =>
+        (
+            Math.Clamp((int)Math.Floor(from / Strip), 0, _reach.Length - 1),
+            Math.Clamp((int)Math.Floor(to / Strip), 0, _reach.Length - 1)
+        );
+}

@@ -1,0 +1,162 @@
+using System.Collections.Immutable;
+
+namespace Passagework.Engraving.Scores;
+
+/// <summary>
+/// How far apart the columns of a piece stand: a spring from each to the next or to the bar line, with the room that a bar
+/// line and a new bar need.
+/// </summary>
+internal sealed class Spacer
+{
+    // Fixed room in staff spaces (ours): from a bar line to a head, or to what stands left of it;
+    // before a bar line; from clef, key or metre to a head.
+    private const double BarToHead = 1.2;
+    private const double BarToSide = 0.8;
+    private const double ToBar = 1.0;
+    private const double PrefixToHead = 1.5;
+
+    private readonly ColumnInk _ink;
+    private readonly BarEdges _edges;
+    private readonly Spring[] _springs;
+    private readonly double[] _leads;
+
+    public Spacer(ImmutableArray<ImmutableArray<Column>> units, ColumnInk ink, BarEdges edges)
+    {
+        Units = units;
+        Columns = [.. units.SelectMany(unit => unit)];
+        _ink = ink;
+        _edges = edges;
+        _springs = new Spring[Columns.Length];
+        _leads = new double[Columns.Length];
+        var room = Columns.Select(Room).ToArray();
+        for (var i = 0; i < Columns.Length; i++)
+        {
+            _springs[i] = new Spring(SpaceLaw.Width(Columns[i].Written.Length), RodAfter(room, i));
+            _leads[i] = StartsBar(i) && i > 0 ? BarRoom(room[i]) : 0;
+        }
+
+        foreach (var lane in ColumnInk.Lanes)
+        {
+            KeepApart(lane);
+        }
+    }
+
+    /// <summary>What stays on one line each.</summary>
+    public ImmutableArray<ImmutableArray<Column>> Units { get; }
+
+    /// <summary>All columns in order.</summary>
+    public ImmutableArray<Column> Columns { get; }
+
+    /// <summary>The spring after a column.</summary>
+    public Spring SpringAfter(int column) => _springs[column];
+
+    /// <summary>From the end of the spring before a column to the column: closing bar line, opening sign, room.</summary>
+    public double LeadTo(int column) => _leads[column];
+
+    /// <summary>Room between clef, key or metre and the column that begins a line; a bar may open with a sign.</summary>
+    public double StartLead(Column column, bool startsBar)
+    {
+        var (left, _) = StaffAndTab(column, lineStart: true);
+        var opening = startsBar ? BarEdges.Width(_edges.Opening(column.Bar)) : 0;
+        return opening + Math.Max(PrefixToHead + Pens.HalfHead, BarToSide + left);
+    }
+
+    /// <summary>The spring after a column that ends a line.</summary>
+    public Spring SpringToEnd(int column)
+    {
+        var (_, right) = StaffAndTab(Columns[column], lineStart: false);
+        return _springs[column] with { Rod = Math.Max(_springs[column].Rod, right + ToBar) };
+    }
+
+    /// <summary>Whether a column is the first of its bar.</summary>
+    public bool StartsBar(int column) => column == 0 || Columns[column - 1].EndsBar;
+
+    /// <summary>Each unit as line breaking sees it.</summary>
+    public ImmutableArray<BreakUnit> ForBreaking(Func<Column, Column, double> breakCost)
+    {
+        var units = ImmutableArray.CreateBuilder<BreakUnit>(Units.Length);
+        var first = 0;
+        foreach (var unit in Units)
+        {
+            var (natural, least) = (0.0, 0.0);
+            for (var i = first; i < first + unit.Length; i++)
+            {
+                var inner = i > first ? _leads[i] : 0;
+                natural += inner + _springs[i].At(1);
+                least += inner + _springs[i].Rod;
+            }
+
+            var end = first + unit.Length;
+            var cost = end < Columns.Length ? breakCost(Columns[end - 1], Columns[end]) : 0;
+            units.Add(new BreakUnit(natural, least, _leads[first], cost));
+            first = end;
+        }
+
+        return units.MoveToImmutable();
+    }
+
+    private double BarRoom((double Left, double Right, Column Column) room) =>
+        BarEdges.Width(_edges.ClosingInLine(room.Column.Bar - 1))
+        + OpeningWidth(room.Column.Bar)
+        + Math.Max(BarToHead + Pens.HalfHead, BarToSide + room.Left);
+
+    // Where a repeat ends and the next begins, the two share the thick line.
+    private double OpeningWidth(int bar) =>
+        BarEdges.Width(_edges.Opening(bar))
+        - (
+            _edges.Opening(bar) == BarEdge.RepeatStart && _edges.Closing(bar - 1) == BarEdge.RepeatEnd
+                ? Pens.ThickBar
+                : 0
+        );
+
+    private (double Left, double Right, Column Column) Room(Column column)
+    {
+        var (left, right) = StaffAndTab(column, lineStart: false);
+        return (left, right, column);
+    }
+
+    private (double Left, double Right) StaffAndTab(Column column, bool lineStart)
+    {
+        var staff = _ink.Of(column, Lane.Staff, lineStart) ?? (0, 0);
+        var tab = _ink.Of(column, Lane.Tab, lineStart) ?? (0, 0);
+        return (Math.Max(staff.Left, tab.Left), Math.Max(staff.Right, tab.Right));
+    }
+
+    private double RodAfter((double Left, double Right, Column Column)[] room, int column) =>
+        Columns[column].EndsBar || column == Columns.Length - 1 ? room[column].Right + ToBar : 0;
+
+    // From one mark of a lane to the next there is room for both and a gap; a lack is shared out.
+    private void KeepApart(Lane lane)
+    {
+        var gap = lane == Lane.Count ? SpaceLaw.WordGap : SpaceLaw.LeastGap;
+        (int Column, double Right)? before = null;
+        for (var i = 0; i < Columns.Length; i++)
+        {
+            if (_ink.Of(Columns[i], lane) is not { } here)
+            {
+                continue;
+            }
+
+            if (before is { } last)
+            {
+                Widen(last.Column, i, last.Right + gap + here.Left);
+            }
+
+            before = (i, here.Right);
+        }
+    }
+
+    private void Widen(int from, int to, double needed)
+    {
+        var given = 0.0;
+        for (var i = from; i < to; i++)
+        {
+            given += _springs[i].Rod + _leads[i + 1];
+        }
+
+        for (var i = from; i < to && given < needed; i++)
+        {
+            _springs[i] = _springs[i] with { Rod = _springs[i].Rod + ((needed - given) / (to - from)) };
+        }
+    }
+}
