@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Passagework.Foundation;
 
 namespace Passagework.Rhythm;
@@ -7,23 +6,6 @@ namespace Passagework.Rhythm;
 /// <summary>Says in one sentence which parts of the beat accents visit and when the groups come home.</summary>
 internal static class FitSentence
 {
-    private static readonly ImmutableArray<string> Numbers =
-    [
-        "no",
-        "one",
-        "two",
-        "three",
-        "four",
-        "five",
-        "six",
-        "seven",
-        "eight",
-        "nine",
-        "ten",
-        "eleven",
-        "twelve",
-    ];
-
     /// <summary>
     /// Such as "accents visit every part of the beat; needs five bars to come home". Over the plain ways of dividing the
     /// beat: in two, three and four, a dotted beat in two, three and six; the bars are those of the slowest of them.
@@ -34,11 +16,10 @@ internal static class FitSentence
         var bars = divisions.Max(parts =>
             groupLength / WholeNumbers.Gcd(groupLength, parts * meter.BeatsPerBar)
         );
-        var unit = bars == 1 ? "bar" : "bars";
         var home =
             bars <= GroupFit.PhraseBars
-                ? $"home within {Number(bars)} {unit}"
-                : $"needs {Number(bars)} {unit} to come home";
+                ? $"home within {NumberWords.Of(bars, "bar")}"
+                : $"needs {NumberWords.Of(bars, "bar")} to come home";
         return $"accents visit {Parts(accents, divisions, meter)}; {home}";
     }
 
@@ -54,12 +35,14 @@ internal static class FitSentence
         {
             0 => "every part of the beat",
             1 => "one part of the beat",
-            var more => $"{Number(more)} parts of the beat",
+            var more => $"{NumberWords.Of(more)} parts of the beat",
         };
         return said.Length == 1
             ? first
             : $"{first} in {List(said[0])}"
-                + string.Concat(said.Skip(1).Select(group => $", {Number(group.Key)} in {List(group)}"));
+                + string.Concat(
+                    said.Skip(1).Select(group => $", {NumberWords.Of(group.Key)} in {List(group)}")
+                );
     }
 
     private static string List(IEnumerable<string> names)
@@ -88,7 +71,4 @@ internal static class FitSentence
             32 => "thirty-seconds",
             _ => "sixty-fourths",
         };
-
-    private static string Number(long number) =>
-        number < Numbers.Length ? Numbers[(int)number] : number.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace Passagework.Foundation;
+
+/// <summary>Small numbers in words.</summary>
+internal static class NumberWords
+{
+    private static readonly ImmutableArray<string> Words =
+    [
+        "no",
+        "one",
+        "two",
+        "three",
+        "four",
+        "five",
+        "six",
+        "seven",
+        "eight",
+        "nine",
+        "ten",
+        "eleven",
+        "twelve",
+    ];
+
+    /// <summary>Such as <c>five</c>; <c>no</c> for 0, figures beyond twelve.</summary>
+    public static string Of(long number) =>
+        number >= 0 && number < Words.Length
+            ? Words[(int)number]
+            : number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>A number of things, such as <c>one bar</c> and <c>five bars</c>.</summary>
+    public static string Of(long number, string thing) => $"{Of(number)} {thing}{(number == 1 ? "" : "s")}";
+
+    /// <summary>A stretch of bars as numbered, such as <c>bar 3</c> and <c>bars 3 to 5</c>.</summary>
+    public static string Bars(int first, int last) =>
+        first == last
+            ? string.Create(CultureInfo.InvariantCulture, $"bar {first}")
+            : string.Create(CultureInfo.InvariantCulture, $"bars {first} to {last}");
+
+    /// <summary>The text with a capital first letter.</summary>
+    public static string Sentence(string text) =>
+        text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+}
