@@ -39,7 +39,7 @@ public static class ScoreEngraver
             ink,
             new BarEdges(options, written),
             new PrefixWriter(options, sizes, written.Key, meter, bass),
-            options.WidthMm / sizes.SpaceMm,
+            options,
             meter
         );
         var piece = new ScorePiece(realization, written, options, sizes, ink);

@@ -65,6 +65,18 @@ public sealed record ScoreOptions
     /// </summary>
     public bool PickUp { get; init; } = true;
 
+    /// <summary>Whether the music begins here; the first system of a later part has no metre.</summary>
+    public bool Begins { get; init; } = true;
+
+    /// <summary>Whether the music ends here; a part before the end closes with a plain bar line.</summary>
+    public bool Ends { get; init; } = true;
+
+    /// <summary>
+    /// Whether a last system may be as short as it comes out, so that those before it are full; else bars are shared
+    /// out evenly.
+    /// </summary>
+    public bool ShortLast { get; init; }
+
     /// <summary>Muted strings that the plectrum drags through before a note.</summary>
     public ImmutableArray<ScoreRake> Rakes { get; init; } = [];
 }

@@ -28,6 +28,7 @@ internal sealed class BarEdges
     private readonly ImmutableHashSet<int> _starts;
     private readonly ImmutableHashSet<int> _ends;
     private readonly int _lastBar;
+    private readonly BarEdge _last;
 
     public BarEdges(ScoreOptions options, WrittenScore written)
     {
@@ -36,6 +37,7 @@ internal sealed class BarEdges
         // The ending that leads back carries the sign; the bars of later endings are not played twice.
         _ends = [.. options.Repeats.Select(repeat => repeat.Last - first)];
         _lastBar = written.Bars.Length - 1;
+        _last = options.Ends ? BarEdge.Final : BarEdge.Single;
     }
 
     /// <summary>The dots of a repeat with the gap to the line.</summary>
@@ -44,7 +46,7 @@ internal sealed class BarEdges
     /// <summary>What closes a bar.</summary>
     public BarEdge Closing(int bar)
     {
-        var plain = bar == _lastBar ? BarEdge.Final : BarEdge.Single;
+        var plain = bar == _lastBar ? _last : BarEdge.Single;
         return _ends.Contains(bar) ? BarEdge.RepeatEnd : plain;
     }
 

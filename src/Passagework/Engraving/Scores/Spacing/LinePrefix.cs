@@ -37,9 +37,13 @@ internal sealed class PrefixWriter(ScoreOptions options, Sizes sizes, ScoreKey k
     private static readonly int[] Sharps = [4, 1, 5, 2, -1, 3, 0];
     private static readonly int[] Flats = [0, 3, -1, 2, -2, 1, -3];
 
+    /// <summary>Distance of two staff lines.</summary>
+    public double SpaceMm => sizes.SpaceMm;
+
     /// <summary>The start of the first line, or of a later one, which has no metre.</summary>
     public LinePrefix Write(bool first)
     {
+        var hasMeter = first && options.Begins;
         var staff = ImmutableArray.CreateBuilder<PrefixSign>();
         var tab = ImmutableArray.CreateBuilder<PrefixSign>();
         var (staffEnd, tabEnd) = (0.0, 0.0);
@@ -48,13 +52,13 @@ internal sealed class PrefixWriter(ScoreOptions options, Sizes sizes, ScoreKey k
             var clef = bass ? Glyphs.FClef8vb : Glyphs.GClef8vb;
             staffEnd = Add(staff, new PrefixSign("clef", clef, 0, bass ? FLine : GLine));
             staffEnd = AddKey(staff, staffEnd);
-            staffEnd = first ? AddMeter(staff, staffEnd, StaffPlace.Height / 2) : staffEnd;
+            staffEnd = hasMeter ? AddMeter(staff, staffEnd, StaffPlace.Height / 2) : staffEnd;
         }
 
         if (options.Layout != ScoreLayout.Staff)
         {
             tabEnd = AddTabClef(tab);
-            var alone = first && options.Layout != ScoreLayout.StaffAndTab;
+            var alone = hasMeter && options.Layout != ScoreLayout.StaffAndTab;
             tabEnd = alone ? AddMeter(tab, tabEnd, sizes.TabHeight / 2) : tabEnd;
         }
 

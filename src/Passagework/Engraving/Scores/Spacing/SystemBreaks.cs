@@ -13,7 +13,8 @@ internal readonly record struct BreakUnit(double Natural, double Least, double L
 /// <remarks>
 /// After Knuth and Plass, Breaking Paragraphs into Lines, 1981. State: units set so far. Cost of a line of natural width W
 /// in room L: ((L − W) / W)², refused where L is below 0.8 W or below what ink needs. Recurrence: best(j) = min over i of
-/// best(i) + cost(i, j) + break cost of j; of equal costs the earlier start wins, which fills the later lines.
+/// best(i) + cost(i, j) + break cost of j; of equal costs the earlier start wins, which fills the later lines. A last
+/// line that is too short to be stretched costs nothing where short last lines are asked for.
 /// </remarks>
 internal static class SystemBreaks
 {
@@ -27,10 +28,12 @@ internal static class SystemBreaks
     /// <param name="units">What is set; each fits a line of its own.</param>
     /// <param name="firstRoom">Room in the first line.</param>
     /// <param name="laterRoom">Room in the others.</param>
+    /// <param name="shortLast">Whether a short last line costs nothing.</param>
     public static (ImmutableArray<int> Ends, double Cost) Choose(
         ReadOnlySpan<BreakUnit> units,
         double firstRoom,
-        double laterRoom
+        double laterRoom,
+        bool shortLast = false
     )
     {
         var best = new double[units.Length + 1];
@@ -47,7 +50,8 @@ internal static class SystemBreaks
                 natural += last.Lead + last.Natural;
                 least += last.Lead + last.Least;
                 var breakCost = end < units.Length ? last.BreakCost : 0;
-                var cost = best[start] + Cost(natural, least, room) + breakCost;
+                var isShort = shortLast && end == units.Length && natural <= JustifiedLast * room;
+                var cost = best[start] + (isShort ? 0 : Cost(natural, least, room)) + breakCost;
                 if (cost < best[end])
                 {
                     (best[end], from[end]) = (cost, start);

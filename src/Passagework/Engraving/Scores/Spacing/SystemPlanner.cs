@@ -21,14 +21,22 @@ internal sealed class SystemPlanner
     private readonly LinePrefix _laterPrefix;
     private readonly double _width;
     private readonly Meter _meter;
+    private readonly bool _shortLast;
 
-    public SystemPlanner(ColumnInk ink, BarEdges edges, PrefixWriter prefixes, double width, Meter meter)
+    public SystemPlanner(
+        ColumnInk ink,
+        BarEdges edges,
+        PrefixWriter prefixes,
+        ScoreOptions options,
+        Meter meter
+    )
     {
         _ink = ink;
         _edges = edges;
         _firstPrefix = prefixes.Write(first: true);
         _laterPrefix = prefixes.Write(first: false);
-        _width = width;
+        _width = options.WidthMm / prefixes.SpaceMm;
+        _shortLast = options.ShortLast;
         _meter = meter;
     }
 
@@ -62,7 +70,8 @@ internal sealed class SystemPlanner
             .Choose(
                 spacer.ForBreaking(BreakCost).AsSpan(),
                 Room(_firstPrefix, start),
-                Room(_laterPrefix, start)
+                Room(_laterPrefix, start),
+                _shortLast
             )
             .Ends;
         var plans = ImmutableArray.CreateBuilder<SystemPlan>(ends.Length);
