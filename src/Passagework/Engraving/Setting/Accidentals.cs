@@ -1,0 +1,31 @@
+using System.Text;
+using Passagework.Engraving.Fonts;
+
+namespace Passagework.Engraving.Setting;
+
+/// <summary>Accidentals inside text: no text face has them, so they are taken from the music font.</summary>
+internal static class Accidentals
+{
+    /// <summary>The sign that a character stands for; 0 for a letter.</summary>
+    public static int SignOf(Rune character) =>
+        character.Value switch
+        {
+            '♭' => Glyphs.AccidentalFlat,
+            '♮' => Glyphs.AccidentalNatural,
+            '♯' => Glyphs.AccidentalSharp,
+            0x1D12A => Glyphs.AccidentalDoubleSharp,
+            0x1D12B => Glyphs.AccidentalDoubleFlat,
+            >= 0xE000 and <= 0xF8FF and var sign => sign,
+            _ => 0,
+        };
+
+    /// <summary>A note name or degree of ours with its signs as characters: Eb as E♭, bb7 as 𝄫7, C# as C♯.</summary>
+    public static string Of(string name)
+    {
+        // The letter B is a capital, so that a small b is always a sign.
+        return name.Replace("bb", "𝄫", StringComparison.Ordinal)
+            .Replace("##", "𝄪", StringComparison.Ordinal)
+            .Replace('b', '♭')
+            .Replace('#', '♯');
+    }
+}
