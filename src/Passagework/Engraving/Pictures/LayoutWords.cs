@@ -1,0 +1,52 @@
+using Passagework.Exercises;
+using Passagework.Foundation;
+using Passagework.Instrument;
+
+namespace Passagework.Engraving.Pictures;
+
+/// <summary>What lies on the neck, in words.</summary>
+internal static class LayoutWords
+{
+    /// <summary>Such as <c>A minor pentatonic, box 1</c>, as it sounds with a capo; empty for a line that names neither notes nor layout.</summary>
+    public static string Of(Recipe recipe, BoxNumbering boxes)
+    {
+        var set = recipe.Notes?.Transposed(recipe.Instrument.Capo) is { } notes
+            ? $"{Setting.Accidentals.Of(notes.Root.ToString())} {notes.Scale ?? "with chosen notes"}"
+            : "";
+        var laid = recipe.Layout is { } layout ? Laid(layout, recipe, boxes) : "";
+        return string.Join(", ", new[] { set, laid }.Where(part => part.Length > 0));
+    }
+
+    private static string Laid(Layout layout, Recipe recipe, BoxNumbering boxes)
+    {
+        var count = recipe.Notes?.Semitones.Length ?? 1;
+        string Box(int number) => $"{boxes.Shown(number, count)}";
+        return layout switch
+        {
+            Layout.Box box => $"box {Box(box.Number)}",
+            Layout.PerString even => $"{NumberWords.Of(even.Count)} notes on each string",
+            Layout.Joined joined => $"boxes {Box(joined.First)} and {Box(joined.Second)} joined",
+            Layout.Diagonal => "climbing across the strings",
+            Layout.OneString one => $"along string {one.String}",
+            Layout.StringPair pair => $"{Boxes(pair.Boxes.Select(Box))} on {Strings(pair.Strings)}",
+            Layout.Chain chain => $"{Boxes(chain.Boxes.Select(Box))} on {Strings(chain.Strings)}",
+            Layout.OneSide side => $"the {(side.High ? "higher" : "lower")} side of box {Box(side.Number)}",
+            Layout.OpenPosition => "open position",
+            _ => "",
+        };
+    }
+
+    private static string Boxes(IEnumerable<string> numbers)
+    {
+        var all = numbers.ToList();
+        return all.Count == 1 ? $"box {all[0]}" : $"boxes {List(all)}";
+    }
+
+    private static string Strings(IEnumerable<int> strings)
+    {
+        var all = strings.Select(number => $"{number}").ToList();
+        return all.Count == 1 ? $"string {all[0]}" : $"strings {List(all)}";
+    }
+
+    private static string List(List<string> all) => $"{string.Join(", ", all.SkipLast(1))} and {all[^1]}";
+}
