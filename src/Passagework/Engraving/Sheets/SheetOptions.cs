@@ -1,0 +1,27 @@
+using Passagework.Engraving.Pictures;
+using Passagework.Engraving.Scores;
+
+namespace Passagework.Engraving.Sheets;
+
+/// <summary>How sheets are printed.</summary>
+public sealed record SheetOptions
+{
+    /// <summary>The paper.</summary>
+    public Paper Paper { get; init; } = Paper.A4;
+
+    /// <summary>How the neck is drawn; its length is set by the sheet.</summary>
+    public FretboardOptions Neck { get; init; } = new();
+
+    /// <summary>How the music is engraved; its width is set by the sheet, and bars are not numbered.</summary>
+    public ScoreOptions Music { get; init; } = new();
+}
+
+/// <summary>A size of paper, upright.</summary>
+public enum Paper
+{
+    /// <summary>210 by 297 mm (ISO 216).</summary>
+    A4,
+
+    /// <summary>215.9 by 279.4 mm.</summary>
+    Letter,
+}
