@@ -62,6 +62,36 @@ internal static class Basis
     private const int Overlap = 7;
     private const int FirstFactor = 8;
 
+    // The parameter that gives each entry its size.
+    private static readonly string[] MainParameter =
+    [
+        .. Enumerable.Repeat("A", 4),
+        .. Enumerable.Repeat("Λ", 4),
+        .. Enumerable.Repeat("C", 4),
+        .. Enumerable.Repeat("R", 4),
+        "b_L",
+        "a_sh",
+        "b_sh",
+        "H",
+        "b_R",
+        "S",
+        "X",
+        "M_im",
+        "C_R",
+        "b_R",
+        "σ",
+    ];
+
+    private static readonly bool[] Assumed =
+    [
+        .. MainParameter
+            .Concat(MainParameter.Take(Cross + 1))
+            .Select(id => ParameterFile.Parameters.Single(known => known.Id == id).Mark == Provenance.Assumed),
+    ];
+
+    /// <summary>Whether an entry's size is a guess of ours.</summary>
+    public static bool IsAssumed(int entry) => Assumed[entry];
+
     /// <summary>The entries for the parameter values in the order of the parameter file.</summary>
     public static double[] Of(ReadOnlySpan<double> values)
     {

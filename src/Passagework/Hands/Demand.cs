@@ -108,6 +108,18 @@ internal readonly record struct Demand
         return _rest is { } rest ? sum + rest.Demand.At(basis) : sum;
     }
 
+    /// <summary>The part of the time in ms that rests on assumed parameters.</summary>
+    public double AssumedAt(ReadOnlySpan<double> basis)
+    {
+        var sum = _rest?.Demand.AssumedAt(basis) ?? 0;
+        for (var i = 0; i < _count; i++)
+        {
+            sum += Basis.IsAssumed(_entries[i]) ? _coefficients[i] * basis[_entries[i]] : 0;
+        }
+
+        return sum;
+    }
+
     /// <summary>Adds the time in ms under every draw.</summary>
     public void AddTo(Span<double> sums, ParameterDraws draws)
     {

@@ -48,6 +48,10 @@ internal sealed class LoadList
     /// <summary>The loads at one pulse a second: demand over the time there is, one for each transition.</summary>
     public double[] Loads(double[] basis) => Each(known => known.Demand.At(basis) / (1000 * known.Gap));
 
+    /// <summary>Whether at least half of each demand rests on assumed parameters, one for each transition.</summary>
+    public bool[] AreAssumed(double[] basis) =>
+        Array.ConvertAll(Each(known => known.Demand.AssumedAt(basis) - (known.Demand.At(basis) / 2)), more => more >= 0);
+
     // Worked out once for each class.
     private double[] Each(Converter<(Demand Demand, double Gap), double> figure)
     {

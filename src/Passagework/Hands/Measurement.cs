@@ -48,4 +48,11 @@ public sealed record Measurement
 /// <param name="FrettingMs">Least time of the fretting hand.</param>
 /// <param name="PickingMs">Least time of the picking hand; 0 for a slurred note.</param>
 /// <param name="TogetherMs">Least time for the hands to meet nine times in ten; 0 where no finger has to meet a stroke.</param>
-public readonly record struct MoveDemand(double? FrettingMs, double? PickingMs, double? TogetherMs);
+public readonly record struct MoveDemand(double? FrettingMs, double? PickingMs, double? TogetherMs)
+{
+    /// <summary>Whether at least half of the fretting hand's time rests on values that nobody has published.</summary>
+    public bool FrettingIsAssumed { get; init; }
+
+    /// <summary>Whether at least half of the picking hand's time rests on values that nobody has published.</summary>
+    public bool PickingIsAssumed { get; init; }
+}

@@ -37,7 +37,7 @@ public static class Measurer
         {
             Player = player,
             Realization = planned.Realization,
-            Demands = Moves(fretting, picking, demands.Together.Milliseconds(basis)),
+            Demands = Moves(demands, basis, fretting, picking),
             Picking = PickingCounts.Of(planned, Geometry.Of(recipe.Instrument).PickingSpacingMm),
             Fretting = FrettingCounts.Of(planned.Fingering),
             Ceiling = ceiling,
@@ -48,13 +48,29 @@ public static class Measurer
         };
     }
 
-    private static ImmutableArray<MoveDemand> Moves(double[] fretting, double[] picking, double[] together)
+    private static ImmutableArray<MoveDemand> Moves(
+        LineDemands demands,
+        double[] basis,
+        double[] fretting,
+        double[] picking
+    )
     {
+        var together = demands.Together.Milliseconds(basis);
+        var (frettingAssumed, pickingAssumed) = (
+            demands.Fretting.AreAssumed(basis),
+            demands.Picking.AreAssumed(basis)
+        );
         var moves = ImmutableArray.CreateBuilder<MoveDemand>(fretting.Length + 1);
         moves.Add(default);
         for (var k = 0; k < fretting.Length; k++)
         {
-            moves.Add(new MoveDemand(fretting[k], picking[k], together[k]));
+            moves.Add(
+                new MoveDemand(fretting[k], picking[k], together[k])
+                {
+                    FrettingIsAssumed = fretting[k] > 0 && frettingAssumed[k],
+                    PickingIsAssumed = picking[k] > 0 && pickingAssumed[k],
+                }
+            );
         }
 
         return moves.MoveToImmutable();

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using Passagework.Exercises;
+
+namespace Passagework.Engraving.Strips;
+
+/// <summary>The time there is for the move that leads to each note, in ms at a tempo, swing included.</summary>
+/// <param name="Fretting">Since the note before; null for the first.</param>
+/// <param name="Picking">Since the stroke before; null for the first stroke and for slurred notes.</param>
+internal sealed record StripTimes(ImmutableArray<double?> Fretting, ImmutableArray<double?> Picking)
+{
+    /// <summary>The times of what is played at so many felt beats a minute.</summary>
+    public static StripTimes Of(Realization played, double tempoBpm)
+    {
+        var rhythm = played.Line.Recipe.Rhythm;
+        var msPerWhole = 60_000 / tempoBpm / rhythm.Meter.Beat.ToDouble();
+        var onsets = played
+            .Notes.Select(note =>
+                rhythm.Swing.Apply(note.Note.Onset, rhythm.Meter, rhythm.NotesPerBeat).ToDouble() * msPerWhole
+            )
+            .ToList();
+        var (fretting, picking) = (new double?[onsets.Count], new double?[onsets.Count]);
+        var struck = -1;
+        for (var note = 0; note < onsets.Count; note++)
+        {
+            fretting[note] = note == 0 ? null : onsets[note] - onsets[note - 1];
+            if (played.Notes[note].Stroke != Stroke.None)
+            {
+                picking[note] = struck < 0 ? null : onsets[note] - onsets[struck];
+                struck = note;
+            }
+        }
+
+        return new StripTimes([.. fretting], [.. picking]);
+    }
+}
