@@ -86,7 +86,9 @@ internal static class Basis
     [
         .. MainParameter
             .Concat(MainParameter.Take(Cross + 1))
-            .Select(id => ParameterFile.Parameters.Single(known => known.Id == id).Mark == Provenance.Assumed),
+            .Select(id =>
+                ParameterFile.Parameters.Single(known => known.Id == id).Mark == Provenance.Assumed
+            ),
     ];
 
     /// <summary>Whether an entry's size is a guess of ours.</summary>

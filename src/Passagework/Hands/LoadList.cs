@@ -50,7 +50,10 @@ internal sealed class LoadList
 
     /// <summary>Whether at least half of each demand rests on assumed parameters, one for each transition.</summary>
     public bool[] AreAssumed(double[] basis) =>
-        Array.ConvertAll(Each(known => known.Demand.AssumedAt(basis) - (known.Demand.At(basis) / 2)), more => more >= 0);
+        Array.ConvertAll(
+            Each(known => known.Demand.AssumedAt(basis) - (known.Demand.At(basis) / 2)),
+            more => more >= 0
+        );
 
     // Worked out once for each class.
     private double[] Each(Converter<(Demand Demand, double Gap), double> figure)

@@ -82,7 +82,15 @@ internal sealed class SignDrawing(string id, Ink ink, int? note, double space)
     }
 
     private void Line(Point from, Point to, double pen) =>
-        _marks.Add(new LineMark(from, to, pen * space) { Id = NextId(), Kind = "move-sign", Note = note, Ink = ink });
+        _marks.Add(
+            new LineMark(from, to, pen * space)
+            {
+                Id = NextId(),
+                Kind = "move-sign",
+                Note = note,
+                Ink = ink,
+            }
+        );
 
     private void Dot(Point at, bool filled)
     {

@@ -4,7 +4,7 @@ using Passagework.Engraving.Scores;
 
 namespace Passagework.Engraving.Strips;
 
-/// <summary>Names of the hands and the first limit in the margin before the music, as far as they fit there.</summary>
+/// <summary>The name of the hand and the first limit before the music, where they are in nobody's way.</summary>
 internal sealed class StripNames(
     ScoreSystem system,
     Side side,
@@ -17,23 +17,35 @@ internal sealed class StripNames(
     private const double PointMm = 25.4 / 72;
     private readonly double _em = Math.Max(9 * PointMm, 1.8 * space);
 
-    public void DrawOn(List<Mark> marks)
+    /// <summary>Adds them.</summary>
+    /// <param name="marks">What is drawn of the strip so far.</param>
+    /// <param name="signMiddle">Middle of the row of signs, in which the name stands where it is free.</param>
+    public void DrawOn(List<Mark> marks, double signMiddle)
     {
-        var room = system.MusicStartMm - (0.5 * space);
-        if (TextFont.Width(side.Name, Face.SmallCaps, _em) > room)
+        var name = Text("name", $"{side.Name} hand", Face.SmallCaps, signMiddle + (0.3 * _em)) with
         {
-            return;
+            Ink = side.Ink,
+            At = new Point(0, signMiddle + (0.3 * _em)),
+            Anchor = Anchor.Start,
+        };
+        var box = MarkBox.Of(name).Grown(space / 2);
+        if (!marks.Exists(mark => MarkBox.Of(mark).Overlaps(box)))
+        {
+            marks.Add(name);
         }
 
-        var base1 = middle + (side.Direction * most / 2) + (0.35 * _em) - (0.55 * _em);
-        marks.Add(Text("name", side.Name, Face.SmallCaps, side.Ink, base1));
-        marks.Add(Text("hand", "hand", Face.SmallCaps, side.Ink, base1 + (1.05 * _em)));
-        if (FirstLimit() is { } limit && limit * mmPerMs <= most && IsClear(limit, base1))
+        if (FirstLimit() is { } limit && limit * mmPerMs <= most)
         {
-            var label = System.FormattableString.Invariant($"{Math.Round(limit)} ms");
-            if (TextFont.Width(label, Face.Sans, _em) <= room)
+            var y = middle + (side.Direction * limit * mmPerMs) + (0.33 * _em);
+            var label = Text(
+                "limit-ms",
+                System.FormattableString.Invariant($"{Math.Round(limit)} ms"),
+                Face.Sans,
+                y
+            );
+            if (MarkBox.Of(label).Left >= 0)
             {
-                marks.Add(Text("limit", label, Face.Sans, Ink.Soft, LimitBase(limit)));
+                marks.Add(label);
             }
         }
     }
@@ -44,22 +56,12 @@ internal sealed class StripNames(
             .Select(head => side.Limits[head.Note])
             .FirstOrDefault(limit => limit is not null);
 
-    private double LimitBase(double limit) => middle + (side.Direction * limit * mmPerMs) + (0.33 * _em);
-
-    // The name takes two lines around the middle of its half.
-    private bool IsClear(double limit, double base1)
-    {
-        var y = LimitBase(limit);
-        return y < base1 - (0.9 * _em) || y - (0.75 * _em) > base1 + (1.4 * _em);
-    }
-
-    private TextMark Text(string name, string text, Face face, Ink ink, double y) =>
-        new(text, new Point(system.MusicStartMm - (0.5 * space), y), face, _em)
+    private TextMark Text(string name, string text, Face face, double y) =>
+        new(text, new Point(system.MusicStartMm - (0.4 * space), y), face, _em)
         {
             Id = $"system-{system.Number}-{side.Name}-{name}",
             Kind = "strip-name",
-            Ink = ink,
+            Ink = Ink.Soft,
             Anchor = Anchor.End,
-            TrackingEm = 0,
         };
 }

@@ -92,8 +92,14 @@ internal sealed class SystemStrip
         }
 
         new StripLimit(_system, _notes, side, _middle, _mmPerMs, HalfHeight * _space, _space).DrawOn(_marks);
-        new StripNames(_system, side, _middle, _mmPerMs, HalfHeight * _space, _space).DrawOn(_marks);
+        new StripNames(_system, side, _middle, _mmPerMs, HalfHeight * _space, _space).DrawOn(
+            _marks,
+            SignMiddle(side)
+        );
     }
+
+    private double SignMiddle(Side side) =>
+        _middle + (side.Direction * (HalfHeight + (SignRoom / 2) + 0.2) * _space);
 
     private void DrawDemand(Side side, int note, double x)
     {
@@ -109,7 +115,7 @@ internal sealed class SystemStrip
         var sign = side.Ink == Ink.Fretting ? _moves[note].Fretting : _moves[note].Picking;
         if (sign is { } shown)
         {
-            var y = _middle + (side.Direction * (HalfHeight + (SignRoom / 2) + 0.2) * _space);
+            var y = SignMiddle(side);
             var drawing = new SignDrawing($"note-{note}-{side.Name}-sign", side.Ink, note, _space);
             _marks.AddRange(drawing.Draw(shown, new Point(x, y)));
         }

@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using Passagework.Engraving.Drawing;
+using Passagework.Engraving.Scores;
+using Passagework.Engraving.Sheets;
+using Passagework.Foundation;
+using Passagework.Hands;
+
+namespace Passagework.Engraving.Prints;
+
+/// <summary>Shows a measured exercise: title, music, what it asks of both hands, neck and beat.</summary>
+/// <example>
+/// <c>ExercisePrint.Picture(Measurer.Measure(recipe, player), new PrintOptions())</c>
+/// </example>
+public static class ExercisePrint
+{
+    private const double MarginMm = 6;
+    private const double ApartMm = 6;
+
+    /// <summary>One picture as high as it needs.</summary>
+    public static Outcome<Page> Picture(Measurement measured, PrintOptions options)
+    {
+        var width = options.Music.WidthMm;
+        return PrintParts
+            .Of(measured, options, width)
+            .Then<Page>(parts =>
+            {
+                var music = ScorePages.Tall(parts.Score);
+                var whole = Stack.Down(
+                    ApartMm,
+                    [parts.Head, new Figure(width, music.HeightMm, music.Marks), .. parts.Foot]
+                );
+                return new Page(
+                    width + (2 * MarginMm),
+                    whole.HeightMm + (2 * MarginMm),
+                    whole.At(new Point(MarginMm, MarginMm))
+                )
+                {
+                    Description = Described(measured),
+                };
+            });
+    }
+
+    /// <summary>Pages to print: the systems fill them, what stands under the music is kept whole.</summary>
+    public static Outcome<Document> Pages(Measurement measured, PrintOptions options) =>
+        PrintParts
+            .Of(measured, options, SheetBox.WidthMm)
+            .Then<Document>(parts =>
+            {
+                var (width, height) = SheetBox.Size(options.Paper);
+                var left = SheetBox.LeftMm(options.Paper);
+                var bottom = height - SheetBox.TopMm - SheetBox.HeightMm;
+                var paper = new PaperBox(width, height, left, SheetBox.TopMm, bottom);
+                var music = ScorePages.Fill(parts.Score, paper, parts.Head.HeightMm + ApartMm);
+                var pages = new PageFoot(paper, ApartMm).Add(music, parts.Foot);
+                var first = pages[0];
+                pages[0] = first with
+                {
+                    Marks = [.. parts.Head.At(new Point(left, SheetBox.TopMm)), .. first.Marks],
+                };
+                var recipe = measured.Realization.Line.Recipe;
+                return new Document(
+                    [.. pages.Select(page => page with { Description = Described(measured) })],
+                    recipe.Title ?? recipe.Id ?? "An exercise"
+                );
+            });
+
+    private static string Described(Measurement measured)
+    {
+        var line = measured.Realization.Line;
+        return System.FormattableString.Invariant(
+            $"{line.Recipe.Title ?? line.Recipe.Id ?? "An exercise"}: {line.Notes.Length} notes in {line.Recipe.Rhythm.Meter}"
+        );
+    }
+}

@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Passagework.Engraving.Drawing;
+using Passagework.Engraving.Pictures;
+using Passagework.Engraving.Scores;
+using Passagework.Engraving.Setting;
+using Passagework.Engraving.Sheets;
+using Passagework.Engraving.Strips;
+using Passagework.Foundation;
+using Passagework.Hands;
+
+namespace Passagework.Engraving.Prints;
+
+/// <summary>The parts of a print, each drawn at its own corner.</summary>
+/// <param name="Head">Title and purpose.</param>
+/// <param name="Score">The systems, strips included.</param>
+/// <param name="Foot">Key of the strip, neck and beat picture, each to be kept whole.</param>
+internal sealed record PrintParts(Figure Head, Score Score, ImmutableArray<Figure> Foot)
+{
+    // A relaxed tempo is 0.6 of the ceiling; where nothing limits it, a walking pace.
+    private const double RelaxedShare = 0.6;
+    private const double PlainBpm = 60;
+    private const double BetweenMm = 8;
+
+    public static Outcome<PrintParts> Of(Measurement measured, PrintOptions options, double widthMm)
+    {
+        var bpm = BpmOf(measured, options);
+        var music = options.Music with { WidthMm = widthMm };
+        return ScoreEngraver
+            .Engrave(measured.Realization, music)
+            .Then(score => options.Strip ? HandsStrip.Under(score, measured, bpm) : score)
+            .Then(score =>
+                Pictures(measured, options, widthMm)
+                    .Then<PrintParts>(pictures => new PrintParts(
+                        HeadOf(measured, widthMm),
+                        score,
+                        options.Strip ? [StripKey.Draw(measured, bpm, widthMm), .. pictures] : pictures
+                    ))
+            );
+    }
+
+    private static double BpmOf(Measurement measured, PrintOptions options)
+    {
+        var tempo = options.TempoBpm ?? measured.Realization.Line.Recipe.Rhythm.TempoBpm;
+        var relaxed = measured.Bpm is { } ceiling ? Math.Round(RelaxedShare * ceiling) : PlainBpm;
+        return tempo ?? Math.Clamp(relaxed, 20, 400);
+    }
+
+    private static Figure HeadOf(Measurement measured, double widthMm)
+    {
+        var recipe = measured.Realization.Line.Recipe;
+        var title = TextBlock.Set(recipe.Title ?? recipe.Id ?? "", SheetStyles.Titles[1].Style, widthMm, 4);
+        var purpose = TextBlock.Set(
+            NumberWords.Sentence(recipe.Purpose ?? ""),
+            SheetStyles.Purpose,
+            widthMm,
+            4
+        );
+        return new Figure(
+            widthMm,
+            title.HeightMm + purpose.HeightMm,
+            [
+                .. title.MarksAt(default, "title", "title"),
+                .. purpose.MarksAt(new Point(0, title.HeightMm), "purpose", "purpose"),
+            ]
+        );
+    }
+
+    private static Outcome<ImmutableArray<Figure>> Pictures(
+        Measurement measured,
+        PrintOptions options,
+        double widthMm
+    )
+    {
+        if (!options.Pictures)
+        {
+            return ImmutableArray<Figure>.Empty;
+        }
+
+        return FretboardPicture
+            .Draw(measured.Realization, options.Neck)
+            .Then(neck =>
+                BeatPicture
+                    .Draw(measured.Realization.Line, new BeatOptions { Feels = BeatOptions.Plain })
+                    .Then<ImmutableArray<Figure>>(beat => Beside(neck, beat, widthMm))
+            );
+    }
+
+    // Side by side where there is room for both, else one under the other.
+    private static ImmutableArray<Figure> Beside(Figure neck, Figure beat, double widthMm)
+    {
+        var left = widthMm - neck.WidthMm - BetweenMm;
+        return beat.WidthMm <= left
+            ? [Stack.Across(BetweenMm, Captioned(neck, neck.WidthMm), Captioned(beat, left))]
+            : [Captioned(neck, widthMm), Captioned(beat, widthMm)];
+    }
+
+    private static Figure Captioned(Figure picture, double widthMm)
+    {
+        var caption = TextBlock.Set(picture.Caption, SheetStyles.Caption, widthMm);
+        var height = picture.HeightMm + 2 + caption.HeightMm;
+        return new Figure(
+            Math.Max(widthMm, picture.WidthMm),
+            height,
+            [
+                .. picture.Marks,
+                .. caption.MarksAt(
+                    new Point(0, picture.HeightMm + 2),
+                    $"caption-{picture.Marks[0].Id}",
+                    "caption"
+                ),
+            ]
+        );
+    }
+}
