@@ -58,6 +58,7 @@ internal static class App
             ShowCommand.Create(terminal),
             MeasureCommand.Create(terminal),
             ImportCommand.Create(terminal),
+            SheetCommand.Create(terminal),
         };
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

@@ -33,7 +33,8 @@ internal static class MeasureCommand
                 .Find(parsed.GetValue(player) ?? "", terminal)
                 .Then(who =>
                 {
-                    Outcome<Named> Measured(string name) => Find(name, terminal, who, overrides, parsed);
+                    Outcome<MeasuredExercise> Measured(string name) =>
+                        MeasuredExercise.Find(name, terminal, who.Player, overrides, parsed);
                     var asJson = parsed.GetValue(json);
                     return Measured(parsed.GetValue(exercise) ?? "")
                         .Then(one =>
@@ -47,23 +48,7 @@ internal static class MeasureCommand
         return command;
     }
 
-    private static Outcome<Named> Find(
-        string name,
-        Terminal terminal,
-        PlayerSource who,
-        Overrides overrides,
-        ParseResult parsed
-    ) =>
-        ExerciseSource
-            .Find(name, terminal)
-            .Then(source =>
-                overrides
-                    .Apply(source.Recipe, parsed)
-                    .Then(recipe => Measurer.Measure(recipe, who.Player))
-                    .Then<Named>(measured => new Named(source.Name, measured))
-            );
-
-    private static Outcome<string> Single(Named one, PlayerSource who, bool json)
+    private static Outcome<string> Single(MeasuredExercise one, PlayerSource who, bool json)
     {
         if (json)
         {
@@ -75,7 +60,7 @@ internal static class MeasureCommand
             .Then<string>(growth => MeasurementText.Of(one.Name, who.Name, one.Measured, growth));
     }
 
-    private static string Pair(Named one, Named other, PlayerSource who, bool json) =>
+    private static string Pair(MeasuredExercise one, MeasuredExercise other, PlayerSource who, bool json) =>
         json
             ? JsonPage.Print(
                 new JsonObject
@@ -86,6 +71,4 @@ internal static class MeasureCommand
                 }
             )
             : ComparisonText.Of((one.Name, one.Measured), (other.Name, other.Measured), who.Name);
-
-    private sealed record Named(string Name, Measurement Measured);
 }

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Passagework.Cli.Output;
+using Passagework.Engraving.Press;
+using Passagework.Engraving.Prints;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Hands;
@@ -17,7 +19,10 @@ internal static class ShowCommand
         ("json", Form.Json),
         ("musicxml", Form.MusicXml),
         ("mxl", Form.Mxl),
-        ("midi", Form.Midi)
+        ("midi", Form.Midi),
+        ("svg", Form.Svg),
+        ("png", Form.Png),
+        ("pdf", Form.Pdf)
     );
 
     public static Command Create(Terminal terminal)
@@ -25,7 +30,7 @@ internal static class ShowCommand
         var exercise = Arguments.Exercise();
         var form = Arguments.Text(
             "--as",
-            "tab (text, the default), json (the idea as a file), musicxml, mxl or midi.",
+            "tab (text, the default), json (the idea as a file), musicxml, mxl, midi, svg, png or pdf.",
             "FORM"
         );
         var player = Arguments.PlayerOption();
@@ -39,31 +44,29 @@ internal static class ShowCommand
             json,
             output,
         };
+        var pictures = new PictureOptions(command);
         var overrides = new Overrides(command);
         command.SetAction(parsed =>
             PlayerSource
                 .Find(parsed.GetValue(player) ?? "", terminal)
                 .Then(who =>
-                    ExerciseSource
-                        .Find(parsed.GetValue(exercise) ?? "", terminal)
-                        .Then(source =>
-                            overrides
-                                .Apply(source.Recipe, parsed)
-                                .Then(recipe => Planned(recipe, who.Player))
-                                .Then(played =>
-                                    parsed.GetValue(json)
-                                        ? ForMachines(source.Name, played)
-                                        : Written(played, parsed.GetValue(form) ?? "tab")
-                                )
-                        )
+                    MeasuredExercise.Find(
+                        parsed.GetValue(exercise) ?? "",
+                        terminal,
+                        who.Player,
+                        overrides,
+                        parsed
+                    )
+                )
+                .Then(found =>
+                    parsed.GetValue(json)
+                        ? ForMachines(found.Name, found.Measured.Realization)
+                        : Written(found.Measured, parsed.GetValue(form) ?? "tab", pictures, parsed)
                 )
                 .Finish(terminal, parsed.GetValue(output))
         );
         return command;
     }
-
-    private static Outcome<Realization> Planned(Recipe recipe, Player player) =>
-        LineBuilder.Build(recipe).Then(line => Realizer.Realize(line, player));
 
     private static Outcome<Answer> ForMachines(string name, Realization played) =>
         Answer.Of(
@@ -77,8 +80,22 @@ internal static class ShowCommand
             )
         );
 
-    private static Outcome<Answer> Written(Realization played, string form) =>
-        Forms.Read(form).TryGet(out var chosen, out var fault) ? As(chosen, played) : fault.At("--as");
+    private static Outcome<Answer> Written(
+        Measurement measured,
+        string form,
+        PictureOptions pictures,
+        ParseResult parsed
+    )
+    {
+        if (!Forms.Read(form).TryGet(out var chosen, out var fault))
+        {
+            return fault.At("--as");
+        }
+
+        return chosen is Form.Svg or Form.Png or Form.Pdf
+            ? pictures.Of(parsed).Then(options => Drawn(chosen, measured, options))
+            : As(chosen, measured.Realization);
+    }
 
     private static Outcome<Answer> As(Form form, Realization played) =>
         form switch
@@ -90,6 +107,23 @@ internal static class ShowCommand
             _ => Answer.Of(Midi.Write(played)),
         };
 
+    private static Outcome<Answer> Drawn(Form form, Measurement measured, PictureChoice choice) =>
+        form switch
+        {
+            Form.Svg => ExercisePrint
+                .Picture(measured, choice.Print)
+                .Then(page => SvgWriter.Write(page, SvgStyle.Screen))
+                .Then<Answer>(text => Answer.Of(text)),
+            Form.Png => ExercisePrint
+                .Picture(measured, choice.Print)
+                .Then(page => PngWriter.Write(page, choice.Dpi, Palette.Light))
+                .Then<Answer>(bytes => Answer.Of(bytes)),
+            _ => ExercisePrint
+                .Pages(measured, choice.Print)
+                .Then(document => PdfWriter.Write(document))
+                .Then<Answer>(bytes => Answer.Of(bytes)),
+        };
+
     private enum Form
     {
         Tab,
@@ -97,5 +131,8 @@ internal static class ShowCommand
         MusicXml,
         Mxl,
         Midi,
+        Svg,
+        Png,
+        Pdf,
     }
 }
