@@ -115,6 +115,10 @@ internal sealed class ColumnInk(ScoreOptions options, Sizes sizes)
             _ => Glyphs.FingeringALower,
         };
 
+    /// <summary>Half of what the widest tab number of a column takes of its line.</summary>
+    public double NumberHalf(Column column, bool held = false) =>
+        column.Heads.Max(head => TabHalf(head, held)) + LineOver;
+
     /// <summary>A muted string of a rake: its place left of the note's own number.</summary>
     public double RakedX(Head head, int stepsBack) =>
         -(TabHalf(head, held: false) + (stepsBack * (DeadWidth + RakedApart)) - (DeadWidth / 2));
@@ -165,7 +169,7 @@ internal sealed class ColumnInk(ScoreOptions options, Sizes sizes)
                 : (Pens.HalfHead, Pens.HalfHead + Dots(column));
         }
 
-        var half = column.Heads.Max(head => TabHalf(head, lineStart && column.Written.TiedBack)) + LineOver;
+        var half = NumberHalf(column, lineStart && column.Written.TiedBack);
         var raked = column.Raked.Length * (DeadWidth + RakedApart);
         var slide = column.Into == Slur.Slide ? SlideRoom : 0;
         var rhythm = options.Layout == ScoreLayout.TabWithRhythm;

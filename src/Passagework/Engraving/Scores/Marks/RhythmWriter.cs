@@ -14,6 +14,9 @@ internal sealed class RhythmWriter(Scene scene, Block tab)
     private const double Length = 3.0;
     private const double HalfNote = 1.5;
     private const double DotDrop = 0.4;
+    private const double TieDrop = 0.35;
+    private const double TieEnd = 0.3;
+    private const double TieBulge = 0.7;
 
     private double StemTop => tab.Height + FromLine;
 
@@ -90,16 +93,16 @@ internal sealed class RhythmWriter(Scene scene, Block tab)
         }
     }
 
-    // Under the number, to the stem that holds it on.
+    // From beside the number to the stem that holds it on, under the string.
     private void WriteTie(Column column, double to)
     {
+        var from = column.X + scene.Piece.Ink.NumberHalf(column);
         foreach (var head in column.Heads)
         {
-            var y =
-                scene.Piece.Sizes.TabLine(head.Tone.Place.String) + (scene.Piece.Sizes.DigitHeight / 2) + 0.2;
+            var y = scene.Piece.Sizes.TabLine(head.Tone.Place.String) + TieDrop;
             tab.Curve(
                 Scene.Tag(column, "tie", head.Tone.Place.String),
-                new Arc(new Point(column.X + 0.3, y), new Point(to - 0.3, y), 0.8)
+                new Arc(new Point(from, y), new Point(to - TieEnd, y), TieBulge)
             );
         }
     }
