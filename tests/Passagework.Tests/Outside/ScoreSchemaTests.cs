@@ -7,6 +7,7 @@ using Passagework.Hands;
 using Passagework.Notation;
 using Passagework.Rhythm;
 using Passagework.Tests.Architecture;
+using Passagework.Theory;
 
 namespace Passagework.Tests.Outside;
 
@@ -64,6 +65,7 @@ public sealed class ScoreSchemaTests(ITestOutputHelper output)
             DtdComplaints(With(NoteSound.LetRing)).Distinct()
         );
         Assert.Empty(DtdComplaints(With(NoteSound.PalmMuted)));
+        Assert.Empty(DtdComplaints(WithAdditions()));
     }
 
     [Theory]
@@ -83,6 +85,7 @@ public sealed class ScoreSchemaTests(ITestOutputHelper output)
             With(NoteSound.LetRing),
             With(NoteSound.PalmMuted),
             With(NoteSound.Staccato),
+            WithAdditions(),
         };
         foreach (var score in Written(staves).Concat(others))
         {
@@ -110,6 +113,24 @@ public sealed class ScoreSchemaTests(ITestOutputHelper output)
                 },
             }
         );
+    }
+
+    // Every kind of chord, a repeat and two endings.
+    private static string WithAdditions()
+    {
+        var recipe = Library.Find("groups-of-five-up-and-down").OrThrow().Recipe;
+        var chords = ChordKind.All.Select(
+            (kind, i) =>
+                new ScoreChord(Fraction.Of(i, 8), new Chord(recipe.Notes!.Root, kind, recipe.Notes.Root))
+        );
+        var played = LineBuilder.Build(recipe).Then(line => Realizer.Realize(line, Player.At(2))).OrThrow();
+        var options = new MusicXmlWriting
+        {
+            Chords = [.. chords],
+            Repeats = [new ScoreRepeat(1, 2)],
+            Endings = [new ScoreEnding(2, 2, "1."), new ScoreEnding(3, 3, "2, 3")],
+        };
+        return MusicXml.Write(played, options).OrThrow();
     }
 
     private static string With(NoteSound sound)

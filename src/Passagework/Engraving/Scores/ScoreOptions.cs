@@ -123,26 +123,10 @@ public enum CountedBars
     None,
 }
 
-/// <summary>A chord symbol.</summary>
-/// <param name="Onset">Where it begins, as a fraction of a whole note after the first bar line.</param>
-/// <param name="Chord">The chord.</param>
-public sealed record ScoreChord(Fraction Onset, Chord Chord);
-
 /// <summary>Words above the music.</summary>
 /// <param name="Onset">Where they begin, as a fraction of a whole note after the first bar line.</param>
 /// <param name="Text">One line.</param>
 public sealed record ScoreWords(Fraction Onset, string Text);
-
-/// <summary>Bars that are played again.</summary>
-/// <param name="First">Number of the first.</param>
-/// <param name="Last">Number of the last.</param>
-public sealed record ScoreRepeat(int First, int Last);
-
-/// <summary>An ending: bars played in some of the turns.</summary>
-/// <param name="First">Number of the first.</param>
-/// <param name="Last">Number of the last.</param>
-/// <param name="Text">Such as <c>1.</c></param>
-public sealed record ScoreEnding(int First, int Last, string Text);
 
 /// <summary>Strings dragged through, muted, into a note.</summary>
 /// <param name="Note">Index of the note.</param>

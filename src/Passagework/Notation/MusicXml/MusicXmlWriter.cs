@@ -27,7 +27,7 @@ internal sealed class MusicXmlWriter
         _options = options;
         _bars = bars;
         _page = page;
-        _divisions = DivisionsOf(bars);
+        _divisions = DivisionsOf(bars, options.Chords);
     }
 
     public static Outcome<string> Write(Realization realization, MusicXmlWriting options)
@@ -38,16 +38,28 @@ internal sealed class MusicXmlWriter
         }
 
         using var page = new XmlPage();
+        if (new BarlineXml(page, options, bars.Length).Check() is { } misplaced)
+        {
+            return misplaced;
+        }
+
         new MusicXmlWriter(realization.Line.Recipe, options, bars, page).Write(realization);
         return page.ToString();
     }
 
-    // The smallest number of divisions of a quarter that makes every length whole.
-    private static long DivisionsOf(ImmutableArray<ImmutableArray<ScoreNote>> bars)
+    // The smallest number of divisions of a quarter that makes every length whole, and every chord's beginning.
+    private static long DivisionsOf(
+        ImmutableArray<ImmutableArray<ScoreNote>> bars,
+        ImmutableArray<ScoreChord> chords
+    )
     {
         var divisions = 1L;
         foreach (
-            var denominator in bars.SelectMany(bar => bar).Select(note => note.Length.Denominator).Distinct()
+            var denominator in bars.SelectMany(bar => bar)
+                .Select(note => note.Length)
+                .Concat(chords.Select(chord => chord.Onset))
+                .Select(time => time.Denominator)
+                .Distinct()
         )
         {
             divisions = WholeNumbers.Lcm(divisions, denominator);
@@ -59,6 +71,7 @@ internal sealed class MusicXmlWriter
     private void Write(Realization realization)
     {
         var marks = new NoteMarks(realization, _options);
+        var barlines = new BarlineXml(_page, _options, _bars.Length);
         _page.DocType("score-partwise", Doctype, DoctypeAddress);
         _page.Open("score-partwise", "version", "4.0");
         ScoreHeaderXml.Write(_page, _recipe);
@@ -66,6 +79,7 @@ internal sealed class MusicXmlWriter
         for (var index = 0; index < _bars.Length; index++)
         {
             _page.Open("measure", "number", (index + 1).ToString(CultureInfo.InvariantCulture));
+            barlines.WriteLeft(index + 1);
             if (index == 0)
             {
                 new ScoreAttributesXml(_page, _recipe, _options.Staves).Write(_divisions);
@@ -73,13 +87,7 @@ internal sealed class MusicXmlWriter
             }
 
             WriteBar(_bars[index], marks);
-            if (index == _bars.Length - 1)
-            {
-                _page.Open("barline", "location", "right");
-                _page.Text("bar-style", "light-heavy");
-                _page.Close();
-            }
-
+            barlines.WriteRight(index + 1);
             _page.Close();
         }
 

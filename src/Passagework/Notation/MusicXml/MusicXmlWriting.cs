@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Passagework.Notation;
 
 /// <summary>How MusicXML is written.</summary>
@@ -14,6 +16,15 @@ public sealed record MusicXmlWriting
 
     /// <summary>Whether group numbers are written, as groupings of musical analysis that are not printed.</summary>
     public bool Groups { get; init; } = true;
+
+    /// <summary>Chord symbols over the music.</summary>
+    public ImmutableArray<ScoreChord> Chords { get; init; } = [];
+
+    /// <summary>Bars that are played again, counted from 1.</summary>
+    public ImmutableArray<ScoreRepeat> Repeats { get; init; } = [];
+
+    /// <summary>Endings of repeats, by bars counted from 1; the text begins with the turns, such as <c>1.</c> or <c>1, 2</c>.</summary>
+    public ImmutableArray<ScoreEnding> Endings { get; init; } = [];
 }
 
 /// <summary>The staves of a part.</summary>

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Passagework.Exercises;
+using Passagework.Foundation;
+using Passagework.Theory;
 
 namespace Passagework.Notation;
 
@@ -18,6 +20,12 @@ internal sealed class NoteMarks
         _options = options;
         Sound = realization.Line.Recipe.Cell?.Sound ?? NoteSound.Normal;
     }
+
+    /// <summary>The chord symbols that begin under a note or rest, each with how long after its beginning.</summary>
+    public IEnumerable<(Chord Chord, Fraction After)> Chords(ScoreNote note) =>
+        _options
+            .Chords.Where(chord => chord.Onset >= note.Onset && chord.Onset < note.Onset + note.Length)
+            .Select(chord => (chord.Chord, chord.Onset - note.Onset));
 
     /// <summary>How all notes are to sound.</summary>
     public NoteSound Sound { get; }

@@ -35,6 +35,11 @@ internal sealed class ScoreBarXml(
         for (var at = 0; at < bar.Length; at++)
         {
             var note = bar[at];
+            if (staff.Fingers)
+            {
+                WriteChords(note);
+            }
+
             if (note is { Note: { } begun, TiedBack: false } && staff.Fingers)
             {
                 WriteGroupStart(begun);
@@ -52,6 +57,14 @@ internal sealed class ScoreBarXml(
                 WriteGroupStop(ended);
                 WriteMuteStop(ended);
             }
+        }
+    }
+
+    private void WriteChords(ScoreNote note)
+    {
+        foreach (var (chord, after) in marks.Chords(note))
+        {
+            HarmonyXml.Write(page, chord, (after * Fraction.Of(4 * divisions)).Floor());
         }
     }
 

@@ -5,6 +5,7 @@ using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Hands;
 using Passagework.Instrument;
+using Passagework.Notation;
 using Passagework.Rhythm;
 using Passagework.Tests.Architecture;
 using Passagework.Theory;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Passagework.Engraving.Drawing;
 using Passagework.Exercises;
+using Passagework.Notation;
 
 namespace Passagework.Engraving.Scores;
 
