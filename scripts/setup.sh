@@ -27,9 +27,9 @@ check_sdk() {
 
 install_missing_packages() {
   say "Looking for the Debian packages of packages.debian"
-  local missing=() tool package
-  while read -r tool package; do
-    if [[ -n "$tool" && "$tool" != \#* ]] && ! command -v "$tool" > /dev/null; then
+  local purpose="$1" missing=() tool package only
+  while read -r tool package only; do
+    if [[ -n "$tool" && "$tool" != \#* && "${only:-$purpose}" == "$purpose" ]] && ! command -v "$tool" > /dev/null; then
       missing+=("$package")
     fi
   done < packages.debian
@@ -55,8 +55,9 @@ restore_packages() {
   dotnet restore --locked-mode < /dev/null
 }
 
+# set_up start|check
 set_up() {
   check_sdk
-  install_missing_packages
+  install_missing_packages "$1"
   restore_packages
 }
