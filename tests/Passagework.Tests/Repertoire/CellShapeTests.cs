@@ -28,10 +28,6 @@ public class CellShapeTests
     }
 
     [Fact]
-    public void How_long_the_last_note_lasts_does_not_count() =>
-        Assert.Equal(Shape("60 62 64"), Shape("60 62 64*7"));
-
-    [Fact]
     public void The_default_holds_no_notes() => Assert.Equal(0, default(CellShape).Notes);
 
     [Theory]
