@@ -15,6 +15,7 @@ internal static class Areas
         ("Exercises", ["Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Hands", ["Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Notation", ["Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
+        ("Repertoire", ["Notation", "Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Engraving", ["Notation", "Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
     ];
 

@@ -1,0 +1,19 @@
+using System.Globalization;
+using Passagework.Foundation;
+using Passagework.Rhythm;
+
+namespace Passagework.Repertoire;
+
+/// <summary>Where in a piece something stands, as players count.</summary>
+/// <param name="Bar">From 1; a pick-up stands in bar 1.</param>
+/// <param name="Beat">Felt beats from 1, such as <c>5/2</c> for the second half of the second.</param>
+public readonly record struct BarBeat(long Bar, Fraction Beat)
+{
+    /// <summary>The spot of a time counted from the first bar line.</summary>
+    public static BarBeat Of(Fraction onset, Meter meter) =>
+        new((onset / meter.Bar).Floor() + 1, (onset.Modulo(meter.Bar) / meter.Beat) + Fraction.One);
+
+    /// <summary>Such as <c>bar 12, beat 3</c>.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"bar {Bar}, beat {Beat}");
+}
