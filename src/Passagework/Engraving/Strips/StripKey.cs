@@ -55,6 +55,11 @@ public static class StripKey
             (id, at) => [Limit(id, at)],
             System.FormattableString.Invariant($"all the time there is at {tempoBpm:0.#} beats a minute")
         );
+        if (IsExceeded(measured, tempoBpm))
+        {
+            yield return (Over, "what does not fit into it");
+        }
+
         foreach (var kind in HandsStrip.KindsIn(measured))
         {
             yield return (
@@ -67,6 +72,39 @@ public static class StripKey
         {
             yield return ((id, at) => [Ring(id, at)], "rests mostly on assumed values");
         }
+    }
+
+    private static bool IsExceeded(Measurement measured, double tempoBpm)
+    {
+        var times = StripTimes.Of(measured.Realization, tempoBpm);
+        return measured
+            .Demands.Where(
+                (demand, note) =>
+                    demand.FrettingMs > times.Fretting[note] || demand.PickingMs > times.Picking[note]
+            )
+            .Any();
+    }
+
+    private static IEnumerable<Mark> Over(string id, Point at)
+    {
+        var (width, height) = (1.9, 2.6);
+        yield return new PolygonMark([
+            at.Moved(-width / 2, -height / 2),
+            at.Moved(width / 2, -height / 2),
+            at.Moved(width / 2, height / 2),
+            at.Moved(-width / 2, height / 2),
+        ])
+        {
+            Id = id,
+            Kind = "key-sign",
+            Filling = Filling.None,
+            OutlineMm = 0.18,
+        };
+        yield return new LineMark(at.Moved(-1.4, -height / 2), at.Moved(1.4, -height / 2), 0.5)
+        {
+            Id = $"{id}-cap",
+            Kind = "key-sign",
+        };
     }
 
     private static Ink InkOf(MoveKind kind) => kind == MoveKind.Sweep ? Ink.Picking : Ink.Fretting;

@@ -36,7 +36,8 @@ internal sealed class StripNames(
 
         if (FirstLimit() is { } limit && limit * mmPerMs <= most)
         {
-            var y = middle + (side.Direction * limit * mmPerMs) + (0.33 * _em);
+            // A little inside the line, away from the name.
+            var y = middle + (side.Direction * ((limit * mmPerMs) - (0.3 * _em))) + (0.33 * _em);
             var label = Text(
                 "limit-ms",
                 System.FormattableString.Invariant($"{Math.Round(limit)} ms"),

@@ -60,6 +60,20 @@ public sealed class HandsStripTests
         );
     }
 
+    [Theory]
+    [InlineData(40, false)]
+    [InlineData(140, true)]
+    public void Key_explains_what_does_not_fit_where_it_occurs(double bpm, bool explained)
+    {
+        var key = StripKey.Draw(Measured(Library.Find("groups-of-five-up").OrThrow().Recipe), bpm, 180);
+
+        Assert.Equal(
+            explained,
+            key.Marks.OfType<TextMark>()
+                .Any(mark => mark.Text.Contains("what does not fit", StringComparison.Ordinal))
+        );
+    }
+
     // Rolls and lifts are assumed, presses are derived from published rates.
     [Theory]
     [InlineData("groups-of-five-up", false)]
