@@ -77,8 +77,11 @@ public sealed record ScoreOptions
     /// </summary>
     public bool ShortLast { get; init; }
 
-    /// <summary>Muted strings that the plectrum drags through before a note.</summary>
-    public ImmutableArray<ScoreRake> Rakes { get; init; } = [];
+    /// <summary>Notes whose string is bent, at most once each.</summary>
+    public ImmutableArray<ScoreBend> Bends { get; init; } = [];
+
+    /// <summary>Indexes of the notes held with vibrato.</summary>
+    public ImmutableArray<int> Vibratos { get; init; } = [];
 }
 
 /// <summary>Which staves a system has.</summary>
@@ -144,7 +147,8 @@ public sealed record ScoreRepeat(int First, int Last);
 /// <param name="Text">Such as <c>1.</c></param>
 public sealed record ScoreEnding(int First, int Last, string Text);
 
-/// <summary>Strings dragged through, muted, into a note.</summary>
+/// <summary>A string bent after its note is struck; of a chord that of the highest tone.</summary>
 /// <param name="Note">Index of the note.</param>
-/// <param name="FromString">The first string touched.</param>
-public sealed record ScoreRake(int Note, int FromString);
+/// <param name="HalfSteps">How far the pitch rises: halves from a half to 4; 2 is a whole step.</param>
+/// <param name="Release">Whether it is let down again before the next note.</param>
+public sealed record ScoreBend(int Note, Fraction HalfSteps, bool Release = false);

@@ -88,6 +88,8 @@ internal sealed class ColumnWriter
             Words = _texts.WordsAt(written.Onset),
             Into = begins ? _facts.Into(note) : Slur.None,
             Raked = begins ? _facts.Raked(note) : [],
+            Bend = begins ? _facts.Bend(note) : null,
+            Vibrato = written.Note is not null && _facts.Vibrato(note),
         };
     }
 
