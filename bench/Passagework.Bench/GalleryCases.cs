@@ -117,6 +117,10 @@ internal static class GalleryCases
 
     private static IEnumerable<GalleryCase> Bends()
     {
+        yield return new GalleryCase(
+            "high-frets",
+            Changed("groups-of-five-up-and-down", (RecipeChange.Root, "G"))
+        );
         foreach (var layout in Enum.GetValues<ScoreLayout>())
         {
             yield return new GalleryCase(
