@@ -5,6 +5,7 @@ using Passagework.Engraving.Sheets;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Hands;
+using Passagework.Notation;
 
 namespace Passagework.Bench;
 
@@ -32,6 +33,7 @@ internal static class GalleryCases
             .Concat(Instruments())
             .Concat(Hands())
             .Concat(Staves())
+            .Concat(Bends())
             .Concat(Sheets());
 
     private static IEnumerable<GalleryCase> Families() =>
@@ -88,6 +90,10 @@ internal static class GalleryCases
             );
         }
 
+        yield return new GalleryCase(
+            "rake-falling-back",
+            Changed("groups-of-six-up", (RecipeChange.Technique, "rake"))
+        );
         yield return new GalleryCase("too-fast", Changed("groups-of-five-up", (RecipeChange.Tempo, "140")));
         yield return new GalleryCase(
             "swing",
@@ -105,6 +111,39 @@ internal static class GalleryCases
                 Print = new PrintOptions
                 {
                     Music = new ScoreOptions { Layout = layout, Strokes = ShownStrokes.All },
+                },
+            };
+        }
+    }
+
+    private static IEnumerable<GalleryCase> Bends()
+    {
+        yield return new GalleryCase(
+            "high-frets",
+            Changed("groups-of-five-up-and-down", (RecipeChange.Root, "G"))
+        );
+        foreach (var layout in Enum.GetValues<ScoreLayout>())
+        {
+            yield return new GalleryCase(
+                $"bends-{layout}",
+                Changed("groups-of-three-up", (RecipeChange.NotesPerBeat, "1"))
+            )
+            {
+                Print = new PrintOptions
+                {
+                    Music = new ScoreOptions
+                    {
+                        Layout = layout,
+                        Bends =
+                        [
+                            new ScoreBend(2, Fraction.Of(2)),
+                            new ScoreBend(5, Fraction.Of(1), Release: true),
+                            new ScoreBend(8, Fraction.Of(1, 2)),
+                            new ScoreBend(11, Fraction.Of(3), Release: true),
+                            new ScoreBend(14, Fraction.Of(2)),
+                        ],
+                        Vibratos = [3, 6, 14],
+                    },
                 },
             };
         }

@@ -19,6 +19,9 @@ public sealed record PlayedNote(LineNote Note, Place Place, int Finger, int Posi
     /// <summary>How the further tones of a chord are played, in the note's order; empty for a single note.</summary>
     public ImmutableArray<PlayedTone> With { get; init; } = [];
 
+    /// <summary>The first string of a rake, from which the plectrum is dragged, muted, into the note; null for none.</summary>
+    public int? RakedFrom { get; init; }
+
     /// <summary>The note and what sounds with it, from high to low.</summary>
     public IEnumerable<PlayedTone> Tones =>
         With.Prepend(new PlayedTone(new LineTone(Place, Note.Midi, Note.Pitch), Place, Finger, Stroke));
@@ -26,12 +29,13 @@ public sealed record PlayedNote(LineNote Note, Place Place, int Finger, int Posi
     /// <summary>Content equality.</summary>
     public bool Equals(PlayedNote? other) =>
         other is not null
-        && (Place, Finger, Position, Stroke) == (other.Place, other.Finger, other.Position, other.Stroke)
+        && (Place, Finger, Position) == (other.Place, other.Finger, other.Position)
+        && (Stroke, RakedFrom) == (other.Stroke, other.RakedFrom)
         && Note.Equals(other.Note)
         && With.SequenceEqual(other.With);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(Note, Place, Finger, Position, Stroke);
+    public override int GetHashCode() => HashCode.Combine(Note, Place, Finger, Position, Stroke, RakedFrom);
 }
 
 /// <summary>How one tone of a chord is played.</summary>

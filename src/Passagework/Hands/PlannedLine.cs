@@ -11,19 +11,22 @@ internal sealed record PlannedLine(Line Line, Fingering Fingering, StrokePlan St
     {
         get
         {
-            var chords = Strokes
-                .Struck.Where(struck => struck.State.Chord is not null)
-                .ToDictionary(struck => struck.Note, struck => struck.State.Chord!.Strokes);
-            return new Realization(Line, [.. Line.Notes.Select(note => Played(note, chords))]);
+            var struck = Strokes.Struck.ToDictionary(struck => struck.Note, struck => struck.State);
+            return new Realization(Line, [.. Line.Notes.Select(note => Played(note, struck))]);
         }
     }
 
-    private PlayedNote Played(LineNote note, Dictionary<int, ImmutableArray<Stroke>> chords)
+    private PlayedNote Played(LineNote note, Dictionary<int, StrokeState> struck)
     {
         var fingered = Fingering.Notes[note.Index];
         var stroke = Strokes.Strokes[note.Index];
         return new PlayedNote(note, fingered.Place, fingered.Finger, fingered.Position, stroke)
         {
+            RakedFrom =
+                Line.Recipe.Picking.Technique == Technique.Rake
+                && struck.TryGetValue(note.Index, out var state)
+                    ? RakeRules.DraggedFrom(state)
+                    : null,
             With =
             [
                 .. note
@@ -34,7 +37,7 @@ internal sealed record PlannedLine(Line Line, Fingering Fingering, StrokePlan St
                                 pair.Tone,
                                 pair.Held.Place,
                                 pair.Held.Finger,
-                                chords[note.Index][i + 1]
+                                struck[note.Index].Chord!.Strokes[i + 1]
                             )
                     ),
             ],

@@ -42,6 +42,9 @@ internal sealed class RakeRules(PlectrumMoves moves, Stroke first, int strings) 
             .Between(from, to with { String = to.Anchor })
             .Plus(Basis.SweepStep, HandConstants.RakedStringShare * Muted(to));
 
+    /// <summary>The first of the muted strings before a note; null where none is dragged through.</summary>
+    public static int? DraggedFrom(StrokeState state) => Muted(state) > 0 ? state.Anchor : null;
+
     private static int Muted(StrokeState state) =>
         state.Chord is null ? Math.Abs(state.Anchor - state.String) : 0;
 }

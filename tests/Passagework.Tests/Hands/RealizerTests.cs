@@ -30,6 +30,41 @@ public class RealizerTests
         Assert.True(better > 0, "no line in which another fingering than the first is the better one");
     }
 
+    [Fact]
+    public void A_realization_tells_from_which_string_a_note_is_raked()
+    {
+        // Every second time that the line falls back two strings.
+        Assert.Equal([(6, 5), (18, 4), (30, 3)], Raked(Technique.Rake));
+        Assert.Empty(Raked(Technique.Economy));
+        Assert.Empty(Raked(Technique.Hybrid));
+    }
+
+    [Fact]
+    public void Notes_raked_from_different_strings_are_not_the_same()
+    {
+        var note = Realizer
+            .Realize(LineBuilder.Build(Library.All[0].Recipe).OrThrow(), Player.At(2))
+            .OrThrow()
+            .Notes[0];
+
+        Assert.Equal(note with { RakedFrom = 5 }, note with { RakedFrom = 5 });
+        Assert.NotEqual(note with { RakedFrom = 5 }, note with { RakedFrom = 4 });
+        Assert.NotEqual(note, note with { RakedFrom = 4 });
+    }
+
+    private static IEnumerable<(int Note, int From)> Raked(Technique technique)
+    {
+        var recipe = Library.Find("groups-of-six-up").OrThrow().Recipe with
+        {
+            Picking = new PickingPlan { Technique = technique },
+        };
+        return Realizer
+            .Realize(LineBuilder.Build(recipe).OrThrow(), Player.At(2))
+            .OrThrow()
+            .Notes.Where(note => note.RakedFrom is not null)
+            .Select(note => (note.Note.Index, note.RakedFrom ?? 0));
+    }
+
     private static Line Free(Line line) =>
         line with
         {

@@ -137,6 +137,7 @@ public sealed class ScoreSchemaTests(ITestOutputHelper output)
         var options = new MusicXmlWriting
         {
             Chords = [.. chords],
+            Bends = [new ScoreBend(1, Fraction.Of(2), Release: true)],
             Repeats = [new ScoreRepeat(1, 2)],
             Endings = [new ScoreEnding(2, 2, "1."), new ScoreEnding(3, 3, "2, 3")],
         };

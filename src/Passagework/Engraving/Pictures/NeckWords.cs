@@ -1,3 +1,4 @@
+using Passagework.Engraving.Setting;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Instrument;

@@ -136,6 +136,27 @@ internal sealed class Block
         }
     }
 
+    /// <summary>A curve of one thickness with round ends, by its ends and control points.</summary>
+    public void Stroke(Tag tag, (Point From, Point Lean, Point Back, Point To) curve, double width)
+    {
+        var (pen, a, b) = (width * _space, curve.From, curve.To);
+        var mark = new CurveMark(
+            At(a.X, a.Y),
+            At(curve.Lean.X, curve.Lean.Y),
+            At(curve.Back.X, curve.Back.Y),
+            At(b.X, b.Y),
+            pen,
+            pen
+        )
+        {
+            Id = tag.Id,
+            Kind = tag.Kind,
+        };
+        Add(tag, mark);
+        var ink = CurveShape.Of(mark).Ink;
+        Reserve(new Box(ink.Left / _space, ink.Top / _space, ink.Right / _space, ink.Bottom / _space));
+    }
+
     /// <summary>Keeps later marks away from a box.</summary>
     public void Reserve(Box box)
     {

@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Fonts;
 using Passagework.Foundation;
+using Passagework.Notation;
 
 namespace Passagework.Engraving.Scores;
 
@@ -14,6 +16,8 @@ internal static class OptionRules
     private const double MostStaff = 20;
     private const double MostBpm = 1000;
     private const int LongestText = 200;
+    private static readonly Fraction MostBend = Fraction.Of(4);
+    private static readonly Fraction Halves = Fraction.Of(2);
 
     /// <summary>Sizes, tempi and texts.</summary>
     public static Fault? Check(ScoreOptions options) =>
@@ -48,6 +52,42 @@ internal static class OptionRules
             ))
             .FirstOrDefault();
     }
+
+    /// <summary>Bends and vibrato of so many notes.</summary>
+    public static Fault? CheckNotes(ScoreOptions options, int notes) =>
+        options
+            .Bends.Select(bend => AtNote(bend.Note, notes, "a bend") ?? BendSize(bend))
+            .Concat(options.Vibratos.Select(note => AtNote(note, notes, "vibrato")))
+            .Append(Twice(options.Bends))
+            .FirstOrDefault(fault => fault is not null);
+
+    private static Fault? AtNote(int note, int notes, string what) =>
+        note >= 0 && note < notes
+            ? null
+            : new Fault(
+                string.Create(CultureInfo.InvariantCulture, $"{what} at note {note}"),
+                Right: string.Create(CultureInfo.InvariantCulture, $"a note from 0 to {notes - 1}")
+            );
+
+    private static Fault? BendSize(ScoreBend bend) =>
+        bend.HalfSteps > Fraction.Zero && bend.HalfSteps <= MostBend && (bend.HalfSteps * Halves).IsWhole
+            ? null
+            : new Fault(
+                string.Create(CultureInfo.InvariantCulture, $"a bend of {bend.HalfSteps} half-steps"),
+                string.Create(CultureInfo.InvariantCulture, $"note {bend.Note}"),
+                "1/2, 1, 3/2 and so on to 4"
+            );
+
+    private static Fault? Twice(ImmutableArray<ScoreBend> bends) =>
+        bends
+            .GroupBy(bend => bend.Note)
+            .Where(group => group.Count() > 1)
+            .Select(group => new Fault(
+                string.Create(CultureInfo.InvariantCulture, $"{group.Count()} bends"),
+                string.Create(CultureInfo.InvariantCulture, $"note {group.Key}"),
+                "one"
+            ))
+            .FirstOrDefault();
 
     private static Fault? Within(
         double value,

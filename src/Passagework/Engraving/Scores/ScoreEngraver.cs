@@ -18,7 +18,7 @@ public static class ScoreEngraver
     /// <returns>The systems, or what cannot be written.</returns>
     /// <exception cref="ArgumentException">Notes or rests overlap.</exception>
     public static Outcome<Score> Engrave(Realization realization, ScoreOptions options) =>
-        OptionRules.Check(options) is { } fault
+        (OptionRules.Check(options) ?? OptionRules.CheckNotes(options, realization.Notes.Length)) is { } fault
             ? fault
             : WrittenScore
                 .Of(realization, options)

@@ -77,8 +77,11 @@ public sealed record ScoreOptions
     /// </summary>
     public bool ShortLast { get; init; }
 
-    /// <summary>Muted strings that the plectrum drags through before a note.</summary>
-    public ImmutableArray<ScoreRake> Rakes { get; init; } = [];
+    /// <summary>Notes whose string is bent, at most once each.</summary>
+    public ImmutableArray<ScoreBend> Bends { get; init; } = [];
+
+    /// <summary>Indexes of the notes held with vibrato.</summary>
+    public ImmutableArray<int> Vibratos { get; init; } = [];
 }
 
 /// <summary>Which staves a system has.</summary>
@@ -127,8 +130,3 @@ public enum CountedBars
 /// <param name="Onset">Where they begin, as a fraction of a whole note after the first bar line.</param>
 /// <param name="Text">One line.</param>
 public sealed record ScoreWords(Fraction Onset, string Text);
-
-/// <summary>Strings dragged through, muted, into a note.</summary>
-/// <param name="Note">Index of the note.</param>
-/// <param name="FromString">The first string touched.</param>
-public sealed record ScoreRake(int Note, int FromString);

@@ -79,6 +79,7 @@ internal static class Pens
     public static readonly double BarGap = MusicFont.Default("barlineSeparation");
     public static readonly double BarDotGap = MusicFont.Default("repeatBarlineDotSeparation");
     public static readonly double Bracket = MusicFont.Default("tupletBracketThickness");
+    public static readonly double Arrow = MusicFont.Default("arrowShaftThickness");
     public static readonly double Ending = MusicFont.Default("repeatEndingLineThickness");
 
     /// <summary>Half the width of a black head: columns are counted from its centre.</summary>

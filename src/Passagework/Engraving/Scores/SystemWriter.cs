@@ -38,6 +38,7 @@ internal static class SystemWriter
         {
             new StaffWriter(scene, staff).Write();
             new StemWriter(scene, staff).Write();
+            new BendWriter(scene).WriteStaff(staff);
         }
 
         if (scene.Tab is { } tab)
@@ -71,6 +72,8 @@ internal static class SystemWriter
             new TupletWriter(scene).Write();
         }
 
+        new BendWriter(scene).WriteFigures();
+        new VibratoWriter(scene).Write();
         below.WriteSound();
         new RowsAbove(scene).Write();
         new TempoWriter(scene).Write();

@@ -37,7 +37,7 @@ internal sealed class ScoreSystems(Realization realization, ScoreOptions options
         return ScoreEngraver
             .Engrave(
                 part,
-                options with
+                OfNotes(first, part.Notes.Length) with
                 {
                     WidthMm = SheetBox.WidthMm,
                     StaffMm = staffMm,
@@ -52,6 +52,21 @@ internal sealed class ScoreSystems(Realization realization, ScoreOptions options
                 score.Systems.Select(system => FigureOf(system, first)).ToImmutableArray()
             );
     }
+
+    private ScoreOptions OfNotes(int first, int count) =>
+        options with
+        {
+            Bends =
+            [
+                .. options
+                    .Bends.Select(bend => bend with { Note = bend.Note - first })
+                    .Where(bend => bend.Note >= 0 && bend.Note < count),
+            ],
+            Vibratos =
+            [
+                .. options.Vibratos.Select(note => note - first).Where(note => note >= 0 && note < count),
+            ],
+        };
 
     // Marks keep the numbers that their notes have in the whole line.
     private static Figure FigureOf(ScoreSystem system, int first) =>

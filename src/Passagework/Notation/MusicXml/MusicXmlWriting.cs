@@ -20,6 +20,9 @@ public sealed record MusicXmlWriting
     /// <summary>Chord symbols over the music.</summary>
     public ImmutableArray<ScoreChord> Chords { get; init; } = [];
 
+    /// <summary>Strings bent, of a chord that of the highest tone.</summary>
+    public ImmutableArray<ScoreBend> Bends { get; init; } = [];
+
     /// <summary>Bars that are played again, counted from 1.</summary>
     public ImmutableArray<ScoreRepeat> Repeats { get; init; } = [];
 

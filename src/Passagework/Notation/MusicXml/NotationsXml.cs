@@ -126,12 +126,39 @@ internal sealed class NotationsXml(XmlPage page, ScoreNote note, NoteMarks marks
         {
             Technical("string", played.Place.String.ToString(CultureInfo.InvariantCulture));
             Technical("fret", played.Place.Fret.ToString(CultureInfo.InvariantCulture));
+            WriteBends(played);
         }
 
         if (_technical)
         {
             page.Close();
         }
+    }
+
+    // A release is a bend of its own, downwards.
+    private void WriteBends(PlayedNote played)
+    {
+        foreach (var bend in note.TiedBack ? [] : marks.Bends(played))
+        {
+            var alter = bend.HalfSteps.ToDouble();
+            WriteBend(alter, isRelease: false);
+            if (bend.Release)
+            {
+                WriteBend(-alter, isRelease: true);
+            }
+        }
+    }
+
+    private void WriteBend(double alter, bool isRelease)
+    {
+        page.Open("bend");
+        page.Text("bend-alter", alter.ToString(CultureInfo.InvariantCulture));
+        if (isRelease)
+        {
+            page.Mark("release");
+        }
+
+        page.Close();
     }
 
     private void WriteHammers(PlayedNote played)

@@ -27,6 +27,12 @@ internal sealed class NoteMarks
             .Chords.Where(chord => chord.Onset >= note.Onset && chord.Onset < note.Onset + note.Length)
             .Select(chord => (chord.Chord, chord.Onset - note.Onset));
 
+    /// <summary>The bends of a note; a further tone of a chord has none.</summary>
+    public IEnumerable<ScoreBend> Bends(PlayedNote note) =>
+        note.Place == _notes[note.Note.Index].Place
+            ? _options.Bends.Where(bend => bend.Note == note.Note.Index)
+            : [];
+
     /// <summary>How all notes are to sound.</summary>
     public NoteSound Sound { get; }
 

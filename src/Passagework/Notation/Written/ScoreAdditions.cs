@@ -18,3 +18,9 @@ public sealed record ScoreRepeat(int First, int Last);
 /// <param name="Last">Number of the last.</param>
 /// <param name="Text">Such as <c>1.</c></param>
 public sealed record ScoreEnding(int First, int Last, string Text);
+
+/// <summary>A string bent after its note is struck; of a chord that of the highest tone.</summary>
+/// <param name="Note">Index of the note.</param>
+/// <param name="HalfSteps">How far the pitch rises: halves from a half to 4; 2 is a whole step.</param>
+/// <param name="Release">Whether it is let down again before the next note.</param>
+public sealed record ScoreBend(int Note, Fraction HalfSteps, bool Release = false);

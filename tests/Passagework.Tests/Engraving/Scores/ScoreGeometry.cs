@@ -25,6 +25,9 @@ internal static class ScoreGeometry
         "sound-line",
     ];
 
+    // Lines that nothing may touch but what they are joined to: the parts of one bend.
+    private static readonly HashSet<string> Bends = ["bend", "tab-bend"];
+
     // Joined to a stem, so that they may touch stems and beams.
     private static readonly HashSet<string> OnStems = ["head", "flag"];
 
@@ -141,6 +144,12 @@ internal static class ScoreGeometry
     {
         if (IsSign(a) && IsSign(b))
         {
+            // Parts of a bend meet, and the waves of vibrato.
+            if (a.Note == b.Note && a.Kind == b.Kind && (Bends.Contains(a.Kind) || a.Kind == "vibrato"))
+            {
+                return false;
+            }
+
             // Figures of the metre are made to fill two spaces each and meet on the middle line.
             if (a.Kind == "time" && b.Kind == "time")
             {
@@ -164,7 +173,7 @@ internal static class ScoreGeometry
             && (drawn is not PolygonMark beam || Covers(beam, MarkBox.Of(sign).Grown(-SlackMm)));
     }
 
-    private static bool IsSign(Mark mark) => mark is GlyphMark or TextMark;
+    private static bool IsSign(Mark mark) => mark is GlyphMark or TextMark || Bends.Contains(mark.Kind);
 
     // A beam is the area between two slanting lines.
     private static bool Covers(PolygonMark beam, Box box)

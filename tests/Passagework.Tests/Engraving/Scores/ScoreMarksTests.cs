@@ -59,15 +59,6 @@ public sealed class ScoreMarksTests
             Texts(Engraved(Library.Find("diagonal-up").OrThrow().Recipe), "position")
         );
 
-    [Theory]
-    [InlineData(1, "I")]
-    [InlineData(4, "IV")]
-    [InlineData(14, "XIV")]
-    [InlineData(19, "XIX")]
-    [InlineData(24, "XXIV")]
-    public void Positions_are_roman(int fret, string expected) =>
-        Assert.Equal(expected, ScoreFacts.Roman(fret));
-
     [Fact]
     public void Counts_stand_under_the_first_bar_unless_asked_otherwise()
     {
@@ -206,8 +197,9 @@ public sealed class ScoreMarksTests
     [Fact]
     public void Raked_strings_are_crosses_before_the_note()
     {
-        var options = new ScoreOptions { Rakes = [new ScoreRake(4, 6)] };
-        var score = Engraved(Fives, options);
+        var played = Played.Of(Fives);
+        var raked = played with { Notes = played.Notes.SetItem(4, played.Notes[4] with { RakedFrom = 6 }) };
+        var score = ScoreEngraver.Engrave(raked, new ScoreOptions()).OrThrow();
         var tab = score.Systems[0].Tab ?? default;
         var dead = Marks(score, "dead-note").OfType<TextMark>().ToList();
 
@@ -219,25 +211,6 @@ public sealed class ScoreMarksTests
             new Near(0.1)
         );
         Assert.True(dead[0].At.X < dead[1].At.X && dead[1].At.X < score.Systems[0].Columns[4].XMm);
-    }
-
-    [Fact]
-    public void Rakes_are_read_off_the_strokes()
-    {
-        var recipe = Library.Find("groups-of-six-up").OrThrow().Recipe with
-        {
-            Picking = new PickingPlan { Technique = Technique.Rake },
-        };
-        var line = LineBuilder.Build(recipe).OrThrow();
-        var fingering = FingeringPlanner.PlanBest(line, Player.At(2), 1).OrThrow()[0];
-        var plan = StrokePlanner.Plan(line, fingering, Player.At(2)).OrThrow();
-
-        // Every second time that the line falls back two strings.
-        Assert.Equal(
-            [new ScoreRake(6, 5), new ScoreRake(18, 4), new ScoreRake(30, 3)],
-            ScoreRakes.Of(plan, Technique.Rake)
-        );
-        Assert.Empty(ScoreRakes.Of(plan, Technique.Hybrid));
     }
 
     [Fact]

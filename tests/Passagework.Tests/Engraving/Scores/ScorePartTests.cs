@@ -34,6 +34,23 @@ public sealed class ScorePartTests
         Assert.Equal(0.0278, cost, 4);
     }
 
+    // Room 100 holds the second unit only without the 30 that it keeps free for the third.
+    [Fact]
+    public void What_the_next_column_needs_is_not_needed_at_the_end_of_a_line()
+    {
+        BreakUnit[] units = [new(50, 50, 0, 0), new(80, 80, 0, 0) { Spared = (30, 30) }, new(60, 60, 0, 0)];
+
+        Assert.Equal([2, 3], SystemBreaks.Choose(units, 100, 100).Ends);
+    }
+
+    [Fact]
+    public void A_unit_too_wide_for_any_line_stands_alone()
+    {
+        BreakUnit[] units = [new(50, 50, 0, 0), new(130, 120, 0, 0), new(50, 50, 0, 0)];
+
+        Assert.Equal([1, 2, 3], SystemBreaks.Choose(units, 100, 100).Ends);
+    }
+
     // Bars of groups of five fill two systems of 180 mm: two bars and a short one.
     [Fact]
     public void Systems_before_a_short_last_one_are_full()

@@ -97,11 +97,7 @@ public sealed class VariedScoreTests
     [InlineData(NoteSound.Staccato)]
     public void Every_sound_keeps_every_rule(NoteSound sound)
     {
-        var recipe = Recipe("slurred-threes-up-and-down");
-        recipe = recipe with
-        {
-            Cell = (recipe.Cell ?? throw new InvalidOperationException()) with { Sound = sound },
-        };
+        var recipe = Sounding(sound);
 
         Offenders.AreNone(
             Enum.GetValues<ScoreLayout>()
@@ -201,6 +197,67 @@ public sealed class VariedScoreTests
                 )
             )
         );
+
+    [Theory]
+    [InlineData(ScoreLayout.StaffAndTab)]
+    [InlineData(ScoreLayout.Staff)]
+    [InlineData(ScoreLayout.Tab)]
+    [InlineData(ScoreLayout.TabWithRhythm)]
+    public void Bends_and_vibrato_keep_every_rule(ScoreLayout layout)
+    {
+        var broken = new List<string>();
+        foreach (
+            var (name, recipe) in new[]
+            {
+                ("mixed", Mixed),
+                ("chords", Chords),
+                ("slurs", Recipe("slurred-threes-up-and-down")),
+                ("slides", Recipe("diagonal-up")),
+                ("raked", Raked),
+                ("muted", Sounding(NoteSound.PalmMuted)),
+            }
+        )
+        {
+            foreach (var width in new[] { 70.0, 180 })
+            {
+                var options = Bent(Played(recipe).Notes.Length) with { Layout = layout, WidthMm = width };
+                broken.AddRange(Broken(recipe, options).Select(rule => $"{name} {width} mm: {rule}"));
+            }
+        }
+
+        Offenders.AreNone(broken);
+    }
+
+    // Every size, every second with release; vibrato on bent notes and others.
+    private static ScoreOptions Bent(int notes) =>
+        Everything with
+        {
+            Repeats = [],
+            Endings = [],
+            Bends =
+            [
+                .. Enumerable
+                    .Range(0, notes)
+                    .Where(note => note % 5 < 3)
+                    .Select((note, i) => new ScoreBend(note, Fraction.Of(1 + (i % 8), 2), i % 2 == 1)),
+            ],
+            Vibratos = [.. Enumerable.Range(0, notes).Where(note => note % 3 > 0)],
+        };
+
+    private static Recipe Raked { get; } =
+        Recipe("groups-of-six-up") with
+        {
+            Picking = new PickingPlan { Technique = Technique.Rake },
+        };
+
+    private static Recipe Sounding(NoteSound sound)
+    {
+        var recipe = Recipe("slurred-threes-up-and-down");
+        return recipe with
+        {
+            Cell = (recipe.Cell ?? throw new InvalidOperationException()) with { Sound = sound },
+        };
+    }
 
     [Fact]
     public void A_chord_has_a_head_and_a_number_for_each_tone_and_one_stem()

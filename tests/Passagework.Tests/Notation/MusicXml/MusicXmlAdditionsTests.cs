@@ -51,6 +51,23 @@ public sealed class MusicXmlAdditionsTests
                 Assert.Contains("<kind", Harmony("C" + kind.Symbol, Fraction.Zero), StringComparison.Ordinal)
         );
 
+    // By the documentation of <bend-alter> (MusicXML 4.0): semitones, halves for quarter tones, negative in a release.
+    [Fact]
+    public void Bend_stands_at_string_and_fret()
+    {
+        var options = new MusicXmlWriting { Bends = [new ScoreBend(1, Fraction.Of(3, 2), Release: true)] };
+        var score = XDocument.Parse(MusicXml.Write(Bars("6:5 6:8"), options).OrThrow());
+
+        Assert.Equal(
+            [
+                "<bend><bend-alter>1.5</bend-alter></bend>",
+                "<bend><bend-alter>-1.5</bend-alter><release /></bend>",
+            ],
+            score.Descendants("bend").Select(bend => bend.ToString(SaveOptions.DisableFormatting))
+        );
+        Assert.Equal("8", (string?)score.Descendants("bend").First().Parent!.Element("fret"));
+    }
+
     // Played: bars 1 2, again 1, then the second ending 3.
     [Fact]
     public void Repeats_and_endings_are_played_when_read_back()

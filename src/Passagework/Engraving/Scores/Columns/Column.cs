@@ -58,6 +58,15 @@ internal sealed class Column
     /// <summary>Strings dragged through before it, in order.</summary>
     public ImmutableArray<int> Raked { get; init; } = [];
 
+    /// <summary>How its string is bent; null where it is not, or only held.</summary>
+    public ScoreBend? Bend { get; init; }
+
+    /// <summary>Whether it is held with vibrato, also where the note goes on from before.</summary>
+    public bool Vibrato { get; init; }
+
+    /// <summary>Whether it is written an octave lower under a line that says so.</summary>
+    public bool UnderOctave { get; init; }
+
     /// <summary>What the beams do here; empty for a flag or none.</summary>
     public ImmutableArray<BeamMark> Beams { get; set; } = [];
 

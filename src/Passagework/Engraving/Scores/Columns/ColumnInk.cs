@@ -119,6 +119,23 @@ internal sealed class ColumnInk(ScoreOptions options, Sizes sizes)
     public double NumberHalf(Column column, bool held = false) =>
         column.Heads.Max(head => TabHalf(head, held)) + LineOver;
 
+    /// <summary>Where a bend begins: right of all else of the note in the lane.</summary>
+    public double BendStart(Column column, Lane lane) =>
+        lane == Lane.Staff ? StaffRight(column) : NumberHalf(column);
+
+    /// <summary>Where vibrato begins: over the note, or right of its bend.</summary>
+    public double VibratoStart(Column column)
+    {
+        if (column.Bend is null)
+        {
+            return -Pens.HalfHead;
+        }
+
+        return _tab
+            ? BendStart(column, Lane.Tab) + BendRoom.OnTab(column.Bend, sizes)
+            : BendStart(column, Lane.Staff) + BendRoom.OnStaff(column.Bend);
+    }
+
     /// <summary>A muted string of a rake: its place left of the note's own number.</summary>
     public double RakedX(Head head, int stepsBack) =>
         -(TabHalf(head, held: false) + (stepsBack * (DeadWidth + RakedApart)) - (DeadWidth / 2));
@@ -141,10 +158,20 @@ internal sealed class ColumnInk(ScoreOptions options, Sizes sizes)
         double? finger = options.Fingers && column.Begins ? sizes.FingerScale : null;
         var left = SideMarks.Of(column, half, lineStart && column.Written.TiedBack, finger).Left;
         left += column.Into == Slur.Slide ? SlideRoom : 0;
+        var right = StaffRight(column) + BendRoom.OnStaff(column.Bend);
+        return (left, _tab ? right : Math.Max(right, VibratoRight(column)));
+    }
+
+    private static double StaffRight(Column column)
+    {
+        var half = Block.BoxOf(HeadGlyphs.Of(column), 1).Width / 2;
         var right = half + Math.Max(0, column.Shifts(half).Max());
         var ledgers = column.Heads.Any(head => head.OnLedgers) ? Pens.LedgerOver : 0;
-        return (left, Math.Max(right + Math.Max(ledgers, Dots(column)), Flag(column)));
+        return Math.Max(right + Math.Max(ledgers, Dots(column)), Flag(column));
     }
+
+    private double VibratoRight(Column column) =>
+        column.Vibrato ? VibratoStart(column) + VibratoWriter.Least : 0;
 
     private static double Dots(Column column) =>
         column.Written.Value.Dots * (DotGap + Block.BoxOf(Glyphs.AugmentationDot, 1).Width);
@@ -173,7 +200,8 @@ internal sealed class ColumnInk(ScoreOptions options, Sizes sizes)
         var raked = column.Raked.Length * (DeadWidth + RakedApart);
         var slide = column.Into == Slur.Slide ? SlideRoom : 0;
         var rhythm = options.Layout == ScoreLayout.TabWithRhythm;
-        return (half + raked + slide, rhythm ? Math.Max(half, RhythmRight(column)) : half);
+        var right = Math.Max(half + BendRoom.OnTab(column.Bend, sizes), VibratoRight(column));
+        return (half + raked + slide, rhythm ? Math.Max(right, RhythmRight(column)) : right);
     }
 
     // Under tab alone stems stand at the centre of the numbers, with flags as of stems that point down.

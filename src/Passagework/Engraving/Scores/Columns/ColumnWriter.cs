@@ -22,6 +22,7 @@ internal sealed class ColumnWriter
     private readonly int _middle;
     private readonly ScoreTexts _texts;
     private readonly bool _pickUp;
+    private readonly ImmutableArray<bool> _underOctave;
 
     private ColumnWriter(Realization realization, WrittenScore written, ScoreOptions options)
     {
@@ -38,6 +39,7 @@ internal sealed class ColumnWriter
             options.Syllables
         );
         _texts = new ScoreTexts(_bars, options);
+        _underOctave = OctaveLines.Of(realization.Notes, PositionOf);
     }
 
     /// <summary>All columns, bar after bar.</summary>
@@ -88,17 +90,27 @@ internal sealed class ColumnWriter
             Words = _texts.WordsAt(written.Onset),
             Into = begins ? _facts.Into(note) : Slur.None,
             Raked = begins ? _facts.Raked(note) : [],
+            Bend = begins ? _facts.Bend(note) : null,
+            UnderOctave = written.Note is not null && _underOctave[note],
+            Vibrato = written.Note is not null && _facts.Vibrato(note),
         };
     }
 
     private ImmutableArray<Head> HeadsOf(PlayedNote played, bool tiedBack) =>
-        [.. played.Tones.Select(tone => HeadOf(tone, tiedBack)).OrderBy(head => head.Position)];
+        [
+            .. played
+                .Tones.Select(tone => HeadOf(tone, tiedBack, _underOctave[played.Note.Index]))
+                .OrderBy(head => head.Position),
+        ];
 
-    private Head HeadOf(PlayedTone tone, bool tiedBack)
+    private Head HeadOf(PlayedTone tone, bool tiedBack, bool underOctave)
     {
-        var pitch = tone.Tone.Pitch;
-        return new Head(tone, (7 * pitch.Octave) + pitch.Name.Letter - _middle, _signs.Next(pitch, tiedBack));
+        var position = PositionOf(tone) - (underOctave ? OctaveLines.Octave : 0);
+        return new Head(tone, position, _signs.Next(tone.Tone.Pitch, tiedBack));
     }
+
+    private int PositionOf(PlayedTone tone) =>
+        (7 * tone.Tone.Pitch.Octave) + tone.Tone.Pitch.Name.Letter - _middle;
 
     private bool IsCounted(int bar) =>
         _options.Counting == CountedBars.All

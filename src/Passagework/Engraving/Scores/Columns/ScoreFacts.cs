@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Passagework.Engraving.Setting;
 using Passagework.Exercises;
 using Passagework.Notation;
 
@@ -13,7 +14,8 @@ internal sealed class ScoreFacts
     private readonly ScoreOptions _options;
     private readonly bool _grouped;
     private readonly ImmutableArray<string?> _positions;
-    private readonly ImmutableDictionary<int, int> _rakes;
+    private readonly Dictionary<int, ScoreBend> _bends;
+    private readonly HashSet<int> _vibratos;
 
     public ScoreFacts(Realization realization, ScoreOptions options)
     {
@@ -24,7 +26,8 @@ internal sealed class ScoreFacts
         var written = realization.Line.Recipe.Written;
         _grouped = options.Groups && written?.Entries.Any(entry => entry.Group is not null) != false;
         _positions = options.Positions ? Shifts(_notes) : [];
-        _rakes = options.Rakes.ToImmutableDictionary(rake => rake.Note, rake => rake.FromString);
+        _bends = options.Bends.ToDictionary(bend => bend.Note);
+        _vibratos = [.. options.Vibratos];
     }
 
     /// <summary>How the note is reached.</summary>
@@ -66,7 +69,7 @@ internal sealed class ScoreFacts
     public ImmutableArray<int> Raked(int note)
     {
         var to = _notes[note].Place.String;
-        if (!_rakes.TryGetValue(note, out var from) || from == to)
+        if (_notes[note].RakedFrom is not { } from)
         {
             return [];
         }
@@ -75,21 +78,11 @@ internal sealed class ScoreFacts
         return [.. Enumerable.Range(0, Math.Abs(to - from)).Select(i => from + (i * step))];
     }
 
-    /// <summary>Such as <c>VII</c>.</summary>
-    public static string Roman(int number)
-    {
-        (int Value, string Sign)[] signs = [(10, "X"), (9, "IX"), (5, "V"), (4, "IV"), (1, "I")];
-        var roman = "";
-        foreach (var (value, sign) in signs)
-        {
-            for (; number >= value; number -= value)
-            {
-                roman += sign;
-            }
-        }
+    /// <summary>The bend of the note.</summary>
+    public ScoreBend? Bend(int note) => _bends.GetValueOrDefault(note);
 
-        return roman;
-    }
+    /// <summary>Whether the note is held with vibrato.</summary>
+    public bool Vibrato(int note) => _vibratos.Contains(note);
 
     // First of all, at every change of string, and where a direction comes twice.
     private bool IsWritten(int note)
@@ -138,7 +131,7 @@ internal sealed class ScoreFacts
         {
             var shifted = note.Finger > 0 && note.Position != position;
             position = shifted ? note.Position : position;
-            shifts.Add(shifted ? Roman(position) : null);
+            shifts.Add(shifted ? RomanNumerals.Of(position) : null);
         }
 
         return shifts.MoveToImmutable();

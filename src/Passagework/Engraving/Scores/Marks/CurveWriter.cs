@@ -103,8 +103,9 @@ internal sealed class CurveWriter(Scene scene, Block staff)
     {
         for (var i = 0; i < column.Heads.Length; i++)
         {
-            // Away from the stem; of a chord the upper half curves up and the lower half down.
-            var below = column.Heads.Length == 1 ? column.Up : i < column.Heads.Length / 2;
+            // Away from the stem; of a chord the upper half curves up and the lower half down. A bend rises over the note.
+            var below =
+                column.Heads.Length == 1 ? column.Up || column.Bend is not null : i < column.Heads.Length / 2;
             var side = below ? 1 : -1;
             var y = column.Heads[i].Y + (side * TieClear);
             var (from, to) = (ends.From + 0.3, ends.To - 0.3);

@@ -6,7 +6,7 @@ using Passagework.Notation;
 
 namespace Passagework.Engraving.Scores;
 
-/// <summary>Draws the rows over a system, nearest first: strokes, group brackets, words, positions, chords, endings, bar number.</summary>
+/// <summary>Draws the rows over a system, nearest first: strokes, octave lines, group brackets, words, positions, chords, endings, bar number.</summary>
 internal sealed class RowsAbove(Scene scene)
 {
     private const double StrokeGap = 0.6;
@@ -24,6 +24,11 @@ internal sealed class RowsAbove(Scene scene)
     public void Write()
     {
         WriteStrokes();
+        if (scene.Staff is { } staff)
+        {
+            new OctaveWriter(scene, staff).Write();
+        }
+
         var groups = WriteGroups();
         WriteBarNumber();
         Row.Above(scene.Top, Texts(column => column.Words, "words", Face.SerifItalic, _sizes.Text), TextGap);

@@ -38,6 +38,7 @@ internal sealed class TabWriter
             WriteLine(number);
         }
 
+        new BendWriter(_scene).WriteTab(_tab);
         WriteArcs();
     }
 
@@ -126,7 +127,7 @@ internal sealed class TabWriter
             }
             else if (CurveWriter.IsSlurred(column))
             {
-                var from = before?.X ?? _scene.Plan.Prefix.Width;
+                var from = before is null ? _scene.Plan.Prefix.Width : LeadX(before);
                 WriteArc(column, "tab-slur", (from, column.X), column.Heads[^1].Tone.Place.String);
                 WriteLetter(column, (from + column.X) / 2);
             }
@@ -137,9 +138,15 @@ internal sealed class TabWriter
         if (before is not null && _scene.Plan.Next is { } next && CurveWriter.IsSlurred(next))
         {
             var onString = next.Heads[^1].Tone.Place.String;
-            WriteArc(before, "tab-slur-on", (before.X, _scene.Plan.EndX), onString);
+            WriteArc(before, "tab-slur-on", (LeadX(before), _scene.Plan.EndX), onString);
         }
     }
+
+    // Where a slur from a number begins: over it, or beside its bend.
+    private double LeadX(Column column) =>
+        column.Bend is null
+            ? column.X
+            : column.X + _scene.Piece.Ink.BendStart(column, Lane.Tab) + BendRoom.OnTab(column.Bend, _sizes);
 
     private void WriteArc(Column column, string kind, (double From, double To) ends, int stringNumber)
     {
@@ -174,7 +181,7 @@ internal sealed class TabWriter
         var from =
             before is null || lead is null
                 ? to - ColumnInk.SlideRoom
-                : before.X + NumberInk(lead).Right + SlideClear;
+                : Math.Max(before.X + NumberInk(lead).Right, LeadX(before)) + SlideClear;
         var rise = lead is null || lead.Tone.Place.Fret < head.Tone.Place.Fret ? SlideRise : -SlideRise;
         _tab.Line(
             Scene.Tag(column, "tab-slide"),

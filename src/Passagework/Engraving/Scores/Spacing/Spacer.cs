@@ -18,6 +18,7 @@ internal sealed class Spacer
     private readonly ColumnInk _ink;
     private readonly BarEdges _edges;
     private readonly Spring[] _springs;
+    private readonly double[] _ends;
     private readonly double[] _leads;
 
     public Spacer(ImmutableArray<ImmutableArray<Column>> units, ColumnInk ink, BarEdges edges)
@@ -27,11 +28,13 @@ internal sealed class Spacer
         _ink = ink;
         _edges = edges;
         _springs = new Spring[Columns.Length];
+        _ends = new double[Columns.Length];
         _leads = new double[Columns.Length];
         var room = Columns.Select(Room).ToArray();
         for (var i = 0; i < Columns.Length; i++)
         {
             _springs[i] = new Spring(SpaceLaw.Width(Columns[i].Written.Length), RodAfter(room, i));
+            _ends[i] = room[i].Right + ToBar;
             _leads[i] = StartsBar(i) && i > 0 ? BarRoom(room[i]) : 0;
         }
 
@@ -61,12 +64,8 @@ internal sealed class Spacer
         return opening + Math.Max(PrefixToHead + Pens.HalfHead, BarToSide + left);
     }
 
-    /// <summary>The spring after a column that ends a line.</summary>
-    public Spring SpringToEnd(int column)
-    {
-        var (_, right) = StaffAndTab(Columns[column], lineStart: false);
-        return _springs[column] with { Rod = Math.Max(_springs[column].Rod, right + ToBar) };
-    }
+    /// <summary>The spring after a column that ends a line: what the next column needs is not needed here.</summary>
+    public Spring SpringToEnd(int column) => _springs[column] with { Rod = _ends[column] };
 
     /// <summary>Whether a column is the first of its bar.</summary>
     public bool StartsBar(int column) => column == 0 || Columns[column - 1].EndsBar;
@@ -88,7 +87,13 @@ internal sealed class Spacer
 
             var end = first + unit.Length;
             var cost = end < Columns.Length ? breakCost(Columns[end - 1], Columns[end]) : 0;
-            units.Add(new BreakUnit(natural, least, _leads[first], cost));
+            var (within, atEnd) = (_springs[end - 1], SpringToEnd(end - 1));
+            units.Add(
+                new BreakUnit(natural, least, _leads[first], cost)
+                {
+                    Spared = (within.At(1) - atEnd.At(1), within.Rod - atEnd.Rod),
+                }
+            );
             first = end;
         }
 

@@ -7,7 +7,11 @@ namespace Passagework.Engraving.Scores;
 /// <param name="Least">Its width when pressed together as far as ink allows.</param>
 /// <param name="Lead">What stands before it within a line, such as the room after a bar line; saved at the start of a line.</param>
 /// <param name="BreakCost">What ending a line after it costs more.</param>
-internal readonly record struct BreakUnit(double Natural, double Least, double Lead, double BreakCost);
+internal readonly record struct BreakUnit(double Natural, double Least, double Lead, double BreakCost)
+{
+    /// <summary>How much less of both widths it takes at the end of a line, where no further column follows.</summary>
+    public (double Natural, double Least) Spared { get; init; }
+}
 
 /// <summary>Where lines end: for the whole piece at once, by dynamic programming.</summary>
 /// <remarks>
@@ -20,6 +24,9 @@ internal static class SystemBreaks
 {
     /// <summary>Most that a line is pressed together.</summary>
     public const double Pressed = 0.8;
+
+    // A unit that its neighbours have made too wide for a line still stands alone, whatever that costs.
+    private const double Overfull = 1e6;
 
     /// <summary>A last line is stretched to the full width when its natural width is above this share.</summary>
     public const double JustifiedLast = 0.7;
@@ -50,8 +57,10 @@ internal static class SystemBreaks
                 natural += last.Lead + last.Natural;
                 least += last.Lead + last.Least;
                 var breakCost = end < units.Length ? last.BreakCost : 0;
-                var isShort = shortLast && end == units.Length && natural <= JustifiedLast * room;
-                var cost = best[start] + (isShort ? 0 : Cost(natural, least, room)) + breakCost;
+                var (width, ink) = (natural - last.Spared.Natural, least - last.Spared.Least);
+                var isShort = shortLast && end == units.Length && width <= JustifiedLast * room;
+                var alone = end == start + 1 ? Overfull : double.PositiveInfinity;
+                var cost = best[start] + (isShort ? 0 : Math.Min(alone, Cost(width, ink, room))) + breakCost;
                 if (cost < best[end])
                 {
                     (best[end], from[end]) = (cost, start);

@@ -52,7 +52,7 @@ internal sealed class UnitCutter(Meter meter, double room, Func<ImmutableArray<C
     private bool Fits(ImmutableArray<Column> piece)
     {
         var unit = measure(piece);
-        return SystemBreaks.Fits(unit.Natural, unit.Least, room);
+        return SystemBreaks.Fits(unit.Natural - unit.Spared.Natural, unit.Least - unit.Spared.Least, room);
     }
 
     private IEnumerable<ImmutableArray<Column>> Beats(ImmutableArray<Column> bar)

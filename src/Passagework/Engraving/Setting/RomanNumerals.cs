@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Passagework.Engraving.Pictures;
+namespace Passagework.Engraving.Setting;
 
 /// <summary>Roman numerals of positions.</summary>
 internal static class RomanNumerals
