@@ -34,7 +34,14 @@ public sealed class FaultTests : IDisposable
         "--player",
         "intermediat"
     )]
-    [InlineData("--as", "one of: tab, json, musicxml, mxl, midi", "show", "straight-up", "--as", "pdf")]
+    [InlineData(
+        "--as",
+        "one of: tab, json, musicxml, mxl, midi, svg, png, pdf",
+        "show",
+        "straight-up",
+        "--as",
+        "docx"
+    )]
     [InlineData("fret", "22", "show", "straight-up", "--near", "24")]
     [InlineData("no such file", "", "measure", "missing.json")]
     [InlineData("nrecognized", "--help", "measure", "straight-up", "--nonsense")]
