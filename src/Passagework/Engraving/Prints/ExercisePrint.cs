@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Passagework.Engraving.Drawing;
+using Passagework.Engraving.Press;
 using Passagework.Engraving.Scores;
 using Passagework.Engraving.Sheets;
 using Passagework.Foundation;
@@ -16,29 +17,30 @@ public static class ExercisePrint
     private const double MarginMm = 6;
     private const double ApartMm = 6;
 
-    /// <summary>One picture as high as it needs.</summary>
-    public static Outcome<Page> Picture(Measurement measured, PrintOptions options)
-    {
-        var width = options.Music.WidthMm;
-        return PrintParts
-            .Of(measured, options, width)
-            .Then<Page>(parts =>
+    /// <summary>One picture as high as it needs; refused where that is more than 2,000 mm.</summary>
+    public static Outcome<Page> Picture(Measurement measured, PrintOptions options) =>
+        PrintParts
+            .Of(measured, options, options.Music.WidthMm)
+            .Then(parts =>
             {
                 var music = ScorePages.Tall(parts.Score);
                 var whole = Stack.Down(
                     ApartMm,
-                    [parts.Head, new Figure(width, music.HeightMm, music.Marks), .. parts.Foot]
+                    [parts.Head, new Figure(music.WidthMm, music.HeightMm, music.Marks), .. parts.Foot]
                 );
-                return new Page(
-                    width + (2 * MarginMm),
-                    whole.HeightMm + (2 * MarginMm),
-                    whole.At(new Point(MarginMm, MarginMm))
-                )
-                {
-                    Description = Described(measured),
-                };
+                var height = whole.HeightMm + (2 * MarginMm);
+                return height > Proof.LargestMm
+                    ? TooHigh(height)
+                    : (Outcome<Page>)
+                        new Page(
+                            whole.WidthMm + (2 * MarginMm),
+                            height,
+                            whole.At(new Point(MarginMm, MarginMm))
+                        )
+                        {
+                            Description = Described(measured),
+                        };
             });
-    }
 
     /// <summary>Pages to print: the systems fill them, what stands under the music is kept whole.</summary>
     public static Outcome<Document> Pages(Measurement measured, PrintOptions options) =>
@@ -63,6 +65,13 @@ public static class ExercisePrint
                     recipe.Title ?? recipe.Id ?? "An exercise"
                 );
             });
+
+    private static Fault TooHigh(double heightMm) =>
+        new(
+            System.FormattableString.Invariant($"{heightMm:F0} mm high"),
+            "the picture",
+            $"at most {Proof.LargestMm} mm: fewer bars, or pages (PDF)"
+        );
 
     private static string Described(Measurement measured)
     {

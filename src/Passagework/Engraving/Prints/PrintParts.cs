@@ -6,6 +6,7 @@ using Passagework.Engraving.Scores;
 using Passagework.Engraving.Setting;
 using Passagework.Engraving.Sheets;
 using Passagework.Engraving.Strips;
+using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Hands;
 
@@ -24,6 +25,11 @@ internal sealed record PrintParts(Figure Head, Score Score, ImmutableArray<Figur
 
     public static Outcome<PrintParts> Of(Measurement measured, PrintOptions options, double widthMm)
     {
+        if (Unprintable(measured.Realization.Line.Recipe) is { } unprintable)
+        {
+            return unprintable;
+        }
+
         var bpm = BpmOf(measured, options);
         var music = options.Music with { WidthMm = widthMm };
         return ScoreEngraver
@@ -39,6 +45,11 @@ internal sealed record PrintParts(Figure Head, Score Score, ImmutableArray<Figur
             );
     }
 
+    private static Fault? Unprintable(Recipe recipe) =>
+        SheetTexts.Missing("title", TitleOf(recipe)) ?? SheetTexts.Missing("purpose", recipe.Purpose ?? "");
+
+    private static string TitleOf(Recipe recipe) => recipe.Title ?? recipe.Id ?? "";
+
     private static double BpmOf(Measurement measured, PrintOptions options)
     {
         var tempo = options.TempoBpm ?? measured.Realization.Line.Recipe.Rhythm.TempoBpm;
@@ -49,7 +60,7 @@ internal sealed record PrintParts(Figure Head, Score Score, ImmutableArray<Figur
     private static Figure HeadOf(Measurement measured, double widthMm)
     {
         var recipe = measured.Realization.Line.Recipe;
-        var title = TextBlock.Set(recipe.Title ?? recipe.Id ?? "", SheetStyles.Titles[1].Style, widthMm, 4);
+        var title = TextBlock.Set(TitleOf(recipe), SheetStyles.Titles[1].Style, widthMm, 4);
         var purpose = TextBlock.Set(
             NumberWords.Sentence(recipe.Purpose ?? ""),
             SheetStyles.Purpose,

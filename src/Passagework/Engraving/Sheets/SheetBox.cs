@@ -11,7 +11,12 @@ internal static class SheetBox
     public const double FootMm = 11;
 
     public static (double Width, double Height) Size(Paper paper) =>
-        paper == Paper.A4 ? (210, 297) : (215.9, 279.4);
+        paper switch
+        {
+            Paper.A4 => (210, 297),
+            Paper.Letter => (215.9, 279.4),
+            _ => throw new ArgumentOutOfRangeException(nameof(paper), paper, "no such paper"),
+        };
 
     public static double LeftMm(Paper paper) => (Size(paper).Width - WidthMm) / 2;
 }

@@ -28,7 +28,8 @@ internal static class SheetTexts
                 .FirstOrDefault(fault => fault is not null);
     }
 
-    private static Fault? Missing(string field, string text) =>
+    /// <summary>The letters of one text that its face lacks; null when it has all.</summary>
+    public static Fault? Missing(string field, string text) =>
         TextWord
             .Of([text], StyleOf(field))
             .SelectMany(word => word.Runs)

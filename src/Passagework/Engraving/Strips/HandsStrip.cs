@@ -33,10 +33,9 @@ public static class HandsStrip
         }
 
         var times = StripTimes.Of(measured.Realization, tempoBpm);
-        var scale = StripScale.Of(measured.Demands, times);
-        var systems = score.Systems.Select(system =>
-            new SystemStrip(system, measured, times, scale, score.SpaceMm).Under()
-        );
+        var moves = StripMoves.Of(measured.Realization);
+        var plan = new StripPlan(measured.Demands, moves, times, StripScale.Of(measured.Demands, times));
+        var systems = score.Systems.Select(system => new SystemStrip(system, plan, score.SpaceMm).Under());
         return score with { Systems = [.. systems] };
     }
 

@@ -21,15 +21,17 @@ public static class StripKey
     public static Figure Draw(Measurement measured, double tempoBpm, double widthMm)
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
-        var (x, y) = (0.0, 0.0);
+        var (x, y, row) = (0.0, 0.0, 0.0);
         foreach (var (sign, words) in Entries(measured, tempoBpm))
         {
             var text = TextBlock.Set(words, SheetStyles.Caption, widthMm - SignMm);
             var width = SignMm + text.WidthMm;
             if (x > 0 && x + width > widthMm)
             {
-                (x, y) = (0, y + RowMm);
+                (x, y, row) = (0, y + row, 0);
             }
+
+            row = Math.Max(row, text.HeightMm - SheetStyles.Caption.LeadingMm + RowMm);
 
             var id = $"key-{marks.Count}";
             marks.AddRange(sign(id, new Point(x + (SignMm / 2) - 1, y + (RowMm / 2))));
@@ -38,7 +40,7 @@ public static class StripKey
             x += width + GapMm;
         }
 
-        return new Figure(widthMm, y + RowMm, marks.ToImmutable());
+        return new Figure(widthMm, y + row, marks.ToImmutable());
     }
 
     private static IEnumerable<(Func<string, Point, IEnumerable<Mark>> Sign, string Words)> Entries(

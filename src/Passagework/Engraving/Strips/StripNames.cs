@@ -36,8 +36,9 @@ internal sealed class StripNames(
 
         if (FirstLimit() is { } limit && limit * mmPerMs <= most)
         {
-            // A little inside the line, away from the name.
-            var y = middle + (side.Direction * ((limit * mmPerMs) - (0.3 * _em))) + (0.33 * _em);
+            // A little inside the line, away from the name; where both limits all but meet, away from the other hand's.
+            var away = Math.Max((limit * mmPerMs) - (0.3 * _em), 0.5 * _em);
+            var y = middle + (side.Direction * away) + (0.33 * _em);
             var label = Text(
                 "limit-ms",
                 System.FormattableString.Invariant($"{Math.Round(limit)} ms"),

@@ -16,30 +16,20 @@ internal sealed class SystemStrip
     private const double WidestBar = 1.1;
     private const double BarShare = 0.62;
     private readonly ScoreSystem _system;
-    private readonly Measurement _measured;
-    private readonly StripTimes _times;
-    private readonly ImmutableArray<StripMove> _moves;
+    private readonly StripPlan _plan;
     private readonly double _space;
     private readonly double _middle;
     private readonly double _mmPerMs;
     private readonly List<(int Note, double X)> _notes;
     private readonly List<Mark> _marks = [];
 
-    public SystemStrip(
-        ScoreSystem system,
-        Measurement measured,
-        StripTimes times,
-        StripScale scale,
-        double space
-    )
+    public SystemStrip(ScoreSystem system, StripPlan plan, double space)
     {
         _system = system;
-        _measured = measured;
-        _times = times;
-        _moves = StripMoves.Of(measured.Realization);
+        _plan = plan;
         _space = space;
         _middle = system.HeightMm + ((GapAbove + SignRoom + HalfHeight) * space);
-        _mmPerMs = HalfHeight * space / scale.Ms;
+        _mmPerMs = HalfHeight * space / plan.Scale.Ms;
         _notes =
         [
             .. system
@@ -52,8 +42,8 @@ internal sealed class SystemStrip
     public ScoreSystem Under()
     {
         DrawAxis();
-        DrawHand(new Side(Ink.Fretting, "fretting", -1, _times.Fretting));
-        DrawHand(new Side(Ink.Picking, "picking", 1, _times.Picking));
+        DrawHand(new Side(Ink.Fretting, "fretting", -1, _plan.Times.Fretting));
+        DrawHand(new Side(Ink.Picking, "picking", 1, _plan.Times.Picking));
         var height = _middle + ((HalfHeight + SignRoom) * _space);
         return _system with { Marks = [.. _system.Marks, .. _marks], HeightMm = height };
     }
@@ -103,7 +93,7 @@ internal sealed class SystemStrip
 
     private void DrawDemand(Side side, int note, double x)
     {
-        var demand = _measured.Demands[note];
+        var demand = _plan.Demands[note];
         var ms = (side.Ink == Ink.Fretting ? demand.FrettingMs : demand.PickingMs) ?? 0;
         if (ms > 0)
         {
@@ -112,7 +102,7 @@ internal sealed class SystemStrip
             _marks.AddRange(bar.Draw(_middle, ms * _mmPerMs, side.Limits[note] * _mmPerMs, known));
         }
 
-        var sign = side.Ink == Ink.Fretting ? _moves[note].Fretting : _moves[note].Picking;
+        var sign = side.Ink == Ink.Fretting ? _plan.Moves[note].Fretting : _plan.Moves[note].Picking;
         if (sign is { } shown)
         {
             var y = SignMiddle(side);
@@ -121,6 +111,18 @@ internal sealed class SystemStrip
         }
     }
 }
+
+/// <summary>What the strips of all systems share.</summary>
+/// <param name="Demands">What the move to each note asks.</param>
+/// <param name="Moves">The signs of the move to each note.</param>
+/// <param name="Times">The time there is for it.</param>
+/// <param name="Scale">How high that is.</param>
+internal sealed record StripPlan(
+    ImmutableArray<MoveDemand> Demands,
+    ImmutableArray<StripMove> Moves,
+    StripTimes Times,
+    StripScale Scale
+);
 
 /// <summary>One hand's half of a strip.</summary>
 /// <param name="Ink">The hand's ink.</param>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SkiaSharp;
 
 namespace Passagework.Tests.Engraving.Press;
@@ -29,6 +30,37 @@ internal sealed class Picture
 
     public static Picture From(string file) => Of(File.ReadAllBytes(file));
 
+    /// <summary>A grey map as poppler writes it: <c>P5</c>, width, height, 255, the dots (Netpbm's format).</summary>
+    public static Picture FromGreyMap(string file)
+    {
+        var bytes = File.ReadAllBytes(file);
+        var at = 0;
+        var words = Enumerable.Range(0, 4).Select(_ => Word(bytes, ref at)).ToList();
+        var (width, height) = (Whole(words[1]), Whole(words[2]));
+        return words is ["P5", _, _, "255"]
+            ? new(width, height, bytes[at..(at + (width * height))])
+            : throw new InvalidDataException(file);
+    }
+
+    /// <summary>Sum of what is not white, in dots.</summary>
+    public double Ink => _light.Sum(light => 255 - light) / 255.0;
+
+    /// <summary>A part cut out; white where there is nothing.</summary>
+    public Picture Part(int left, int top, int width, int height)
+    {
+        var light = new byte[width * height];
+        for (var y = 0; y < height; y++)
+        {
+            for (var x = 0; x < width; x++)
+            {
+                var isInside = left + x < Width && top + y < Height;
+                light[(y * width) + x] = isInside ? At(left + x, top + y) : byte.MaxValue;
+            }
+        }
+
+        return new(width, height, light);
+    }
+
     /// <summary>The light of one dot.</summary>
     public byte At(int x, int y) => _light[(y * Width) + x];
 
@@ -55,6 +87,17 @@ internal sealed class Picture
         var dots = (double)width * height;
         return (sum / 255.0 / dots, foreign / dots);
     }
+
+    private static string Word(byte[] bytes, ref int at)
+    {
+        var from = at;
+        while (bytes[at] > ' ')
+            at++;
+
+        return System.Text.Encoding.ASCII.GetString(bytes, from, at++ - from);
+    }
+
+    private static int Whole(string word) => int.Parse(word, CultureInfo.InvariantCulture);
 
     private static bool IsForeign(Picture one, Picture other, int x, int y)
     {

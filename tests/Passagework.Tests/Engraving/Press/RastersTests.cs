@@ -76,27 +76,6 @@ public sealed class RastersTests
         Picture.Of(PngWriter.Write(SamplePage.Page, Dpi).OrThrow())
     );
 
-    private static Picture Screenshot(string svg, params (string, string)[] environment)
-    {
-        var png = Path.ChangeExtension(svg, environment.Length == 0 ? ".png" : ".bare.png");
-        OutsideProgram.Run(
-            "chromium",
-            [
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--hide-scrollbars",
-                $"--force-device-scale-factor={Dpi / 96}",
-                "--window-size=700,780",
-                $"--screenshot={png}",
-                svg,
-            ],
-            environment
-        );
-        return Picture.From(png);
-    }
+    private static Picture Screenshot(string svg, params (string, string)[] environment) =>
+        Picture.From(Chromium.Screenshot(svg, Dpi / 96, (700, 780), environment));
 }
