@@ -6,8 +6,8 @@ using Passagework.Engraving.Scores;
 using Passagework.Engraving.Sheets;
 using Passagework.Exercises;
 using Passagework.Foundation;
+using Passagework.Hands;
 using Passagework.Instrument;
-using Passagework.Rhythm;
 
 namespace Passagework.Tests.Engraving.Prints;
 
@@ -75,7 +75,7 @@ public sealed class PrintBoundsTests
     [Fact]
     public void Five_thousand_notes_are_pages_in_bounded_time_and_memory()
     {
-        var measured = Many(5000);
+        var measured = FiveThousand.Value;
         ExercisePrint.Pages(Many(500), new PrintOptions()).OrThrow();
 
         var watch = Stopwatch.StartNew();
@@ -93,7 +93,7 @@ public sealed class PrintBoundsTests
     [Fact]
     public void Music_too_long_for_one_picture_is_refused_in_bounded_time()
     {
-        var measured = Many(5000);
+        var measured = FiveThousand.Value;
         var watch = Stopwatch.StartNew();
 
         Assert.False(ExercisePrint.Picture(measured, new PrintOptions()).TryGet(out _, out var fault));
@@ -107,7 +107,7 @@ public sealed class PrintBoundsTests
     [Fact]
     public void Five_thousand_notes_are_a_sheet_in_bounded_time_and_memory()
     {
-        var measured = Many(5000);
+        var measured = FiveThousand.Value;
         var watch = Stopwatch.StartNew();
         var before = GC.GetAllocatedBytesForCurrentThread();
         var sheet = SheetMaker
@@ -196,12 +196,14 @@ public sealed class PrintBoundsTests
     private static Recipe Written(IEnumerable<WrittenEntry> entries) =>
         new() { Title = "Written", Written = new WrittenLine([.. entries]) };
 
-    private static Passagework.Hands.Measurement Many(int notes) =>
+    private static Measurement Many(int notes) =>
         Played.Measured(
             Written(
                 Enumerable.Range(0, notes).Select(i => Note((i % 6) + 1, 5 + (i % 4), Fraction.Of(1, 16)))
             )
         );
+
+    private static readonly Lazy<Measurement> FiveThousand = new(() => Many(5000));
 
     private static string Refused(Recipe recipe) =>
         LineBuilder.Build(recipe) is Outcome<Line>.Refused refused ? refused.Fault.ToString() : "built";
