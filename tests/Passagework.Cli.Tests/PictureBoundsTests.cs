@@ -74,7 +74,7 @@ public sealed class PictureBoundsTests : IDisposable
         var file = File(idea => idea["movement"] = new JsonObject { ["repeat"] = 125 });
         var watch = Stopwatch.StartNew();
         var pdf = _session.Run("show", file, "--as", "pdf");
-        var bytes = _session.Bytes.Length;
+        var bytes = _session.Bytes.ToArray().Length;
         var svg = _session.Run("show", file, "--as", "svg");
 
         Assert.Equal((0, ""), (pdf.Code, pdf.Error));

@@ -72,13 +72,17 @@ internal static class PrintInk
         // A flag hangs on its own note; heads of a chord share the stem's thickness.
         var sameNote = a.Note is not null && a.Note == b.Note;
         return (sameNote && (a.Kind == "flag" || b.Kind == "flag" || (a.Kind == "head" && b.Kind == "head")))
-            || (SignKinds.Contains(a.Kind) && a.Kind == b.Kind && SignOf(a) == SignOf(b))
+            || (SignKinds.Contains(a.Kind) && SignKinds.Contains(b.Kind) && SignOf(a) == SignOf(b))
             || (Bars.Contains(a.Kind) && Bars.Contains(b.Kind) && sameNote);
     }
 
     // dot-6:5 and dot-text-6:5-0-0.
     private static string PlaceOf(Mark dot) => dot.Id.Split('-').First(part => part.Contains(':'));
 
-    // All strokes of a sign but the last number of their names.
-    private static string SignOf(Mark stroke) => stroke.Id[..stroke.Id.LastIndexOf('-')];
+    // key-6, key-6-cap, key-6-0 are of one sign; note-5-fretting-sign-0 and -1 are.
+    private static string SignOf(Mark stroke) =>
+        string.Join(
+            '-',
+            stroke.Id.Split('-').Take(stroke.Id.StartsWith("key-", StringComparison.Ordinal) ? 2 : 4)
+        );
 }
