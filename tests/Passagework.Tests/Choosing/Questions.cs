@@ -20,11 +20,11 @@ internal static class Questions
         from weights in Gen.Int[1, 9].Select(w => (double)w).Array[criteria]
         select Of(weights, rows);
 
-    /// <summary>The same with values and weights of any fineness.</summary>
+    /// <summary>The same on thousandths, so that what is no tie is far from one.</summary>
     public static readonly Gen<Choice> Fine =
         from criteria in Gen.Int[2, 6]
-        from rows in Gen.Double[0, 1].Array[criteria].Array[2, 7]
-        from weights in Gen.Double[0.01, 1].Array[criteria]
+        from rows in Gen.Int[0, 1000].Select(v => v / 1000.0).Array[criteria].Array[2, 7]
+        from weights in Gen.Int[1, 100].Select(w => (double)w).Array[criteria]
         select Of(weights, rows);
 
     /// <summary>One of a fixed row of choices, 2 to 7 candidates on 2 to 6 criteria.</summary>
