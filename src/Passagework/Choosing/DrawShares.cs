@@ -26,6 +26,7 @@ public static class DrawShares
 
         var tally = new LeadTally(Ranking.Of(choice).Leader, NearCopies.StandFor(choice));
         var chance = new SplitMix64(Seed);
+        var isMissing = Missing(choice.Table);
         var scores = new double[choice.Count];
         foreach (var draw in draws)
         {
@@ -34,8 +35,8 @@ public static class DrawShares
                 scores[a] = 0;
                 for (var k = 0; k < width; k++)
                 {
-                    var isMissing = choice.Table.IsMissing(a, k);
-                    var value = isMissing ? chance.NextUniform() : draw[(a * width) + k];
+                    var cell = (a * width) + k;
+                    var value = isMissing[cell] ? chance.NextUniform() : draw[cell];
                     scores[a] += choice.Weights.Shares[k] * value;
                 }
             }
@@ -59,4 +60,7 @@ public static class DrawShares
                 draw[(pair.Over * width) + criterion] > draw[(pair.Under * width) + criterion]
             ) / (double)draws.Count;
     }
+
+    private static bool[] Missing(ChoiceTable table) =>
+        [.. table.Candidates.SelectMany(candidate => candidate.Marks.Select(mark => mark.Value is null))];
 }

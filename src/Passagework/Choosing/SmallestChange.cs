@@ -8,7 +8,6 @@ namespace Passagework.Choosing;
 /// <param name="Length">How far they lie from the present ones (root of the sum of squares).</param>
 public sealed record SmallestChange(int Rival, ImmutableArray<double> Weights, double Length)
 {
-    private const int Halvings = 200;
     private const double LongestMultiplier = 1e15;
 
     /// <summary>The smallest change that costs the leader its place; null where no weights do.</summary>
@@ -67,18 +66,16 @@ public sealed record SmallestChange(int Rival, ImmutableArray<double> Weights, d
             (low, high) = (high, high * 2);
         }
 
-        for (var i = 0; i < Halvings && low < high; i++)
+        // Until no number lies between the two.
+        for (var middle = Between(low, high); low < middle && middle < high; middle = Between(low, high))
         {
-            var middle = low + ((high - low) / 2);
             (low, high) = LeadAt(middle) > 0 ? (middle, high) : (low, middle);
-            if (middle == low && middle == high)
-            {
-                break;
-            }
         }
 
         return At(high);
     }
+
+    private static double Between(double low, double high) => low + ((high - low) / 2);
 
     // The point of the simplex nearest to a point: all coordinates less one amount, cut off at 0
     // (M. Held, P. Wolfe and H. P. Crowder, "Validation of subgradient optimization", 1974).
