@@ -7,13 +7,17 @@ namespace Passagework.Choosing;
 /// <summary>How much each criterion counts: not below 0, summing to 1.</summary>
 public sealed class CriterionWeights
 {
-    private CriterionWeights(ImmutableArray<double> shares) => Shares = shares;
+    private CriterionWeights(ImmutableArray<double> shares)
+    {
+        Shares = shares;
+        Used = [.. Enumerable.Range(0, shares.Length).Where(k => shares[k] > 0)];
+    }
 
     /// <summary>The weights, in the order of the criteria.</summary>
     public ImmutableArray<double> Shares { get; }
 
     /// <summary>Criteria with a weight above 0, ascending.</summary>
-    public ImmutableArray<int> Used => [.. Enumerable.Range(0, Shares.Length).Where(k => Shares[k] > 0)];
+    public ImmutableArray<int> Used { get; }
 
     /// <summary>Weights in proportion to what was given; only ratios count.</summary>
     /// <exception cref="ArgumentException">More or fewer numbers than criteria.</exception>

@@ -75,7 +75,7 @@ internal sealed class PairwiseComparisons
         var sum = 0.0;
         for (var round = 0; round < MostRounds; round++)
         {
-            var next = Array.ConvertAll(rows, row => row.Zip(shares, (x, share) => x * share).Sum());
+            var next = Array.ConvertAll(rows, row => Product(row, shares));
             sum = next.Sum();
             var moved = 0.0;
             for (var i = 0; i < next.Length; i++)
@@ -92,6 +92,17 @@ internal sealed class PairwiseComparisons
         }
 
         return new PairwiseComparisons([.. shares], sum);
+    }
+
+    private static double Product(double[] row, double[] shares)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < row.Length; i++)
+        {
+            sum += row[i] * shares[i];
+        }
+
+        return sum;
     }
 
     private static string Row(int i) => $"row {i + 1}";
