@@ -1,4 +1,5 @@
 using System.Numerics;
+using Passagework.Foundation;
 
 namespace Passagework.Hands;
 
@@ -67,7 +68,7 @@ internal sealed class ParameterDraws
 
     private static double[][] DrawDeviates()
     {
-        var state = 1UL;
+        var chance = new SplitMix64(1);
         var spread = ParameterFile.Parameters.Count(entry => entry.Spread > 0);
         var draws = new double[Count][];
         for (var draw = 0; draw < Count; draw++)
@@ -75,25 +76,11 @@ internal sealed class ParameterDraws
             draws[draw] = new double[spread];
             for (var i = 0; i < spread; i++)
             {
-                var radius = Math.Sqrt(-2 * Math.Log(1 - Uniform(ref state)));
-                draws[draw][i] = radius * Math.Cos(2 * Math.PI * Uniform(ref state));
+                var radius = Math.Sqrt(-2 * Math.Log(1 - chance.NextUniform()));
+                draws[draw][i] = radius * Math.Cos(2 * Math.PI * chance.NextUniform());
             }
         }
 
         return draws;
-    }
-
-    // SplitMix64 (Steele, Lea and Flood 2014): the top 53 bits as a number in [0, 1).
-    private static double Uniform(ref ulong state)
-    {
-        unchecked
-        {
-            state += 0x9E3779B97F4A7C15;
-            var mixed = state;
-            mixed = (mixed ^ (mixed >> 30)) * 0xBF58476D1CE4E5B9;
-            mixed = (mixed ^ (mixed >> 27)) * 0x94D049BB133111EB;
-            mixed ^= mixed >> 31;
-            return (mixed >> 11) * (1.0 / (1UL << 53));
-        }
     }
 }

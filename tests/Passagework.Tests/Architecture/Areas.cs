@@ -16,6 +16,7 @@ internal static class Areas
         ("Hands", ["Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Notation", ["Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Repertoire", ["Notation", "Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
+        ("Choosing", ["Repertoire", "Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Engraving", ["Notation", "Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
     ];
 
