@@ -50,6 +50,11 @@ internal sealed class ChordMoves(FrettingMoves moves, double[] basis)
     /// <summary>The tone on a string, else the highest.</summary>
     public static FretState ToneOn(FretState state, int stringNumber)
     {
+        if (state.Form is null)
+        {
+            return state;
+        }
+
         var tones = Tones(state);
         var index = tones.FindIndex(tone => tone.Place.String == stringNumber);
         return tones[Math.Max(index, 0)];

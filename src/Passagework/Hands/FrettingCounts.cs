@@ -30,18 +30,9 @@ public sealed record FrettingCounts
         {
             var (from, to) = (notes[i - 1], notes[i]);
             shifts += from.Position != to.Position ? 1 : 0;
-            foreach (var finger in to.Tones.Where(tone => tone.Finger > 0).GroupBy(tone => tone.Finger))
-            {
-                var before = from.Tones.Where(tone => tone.Finger == finger.Key).ToList();
-                if (before.Count == 0 || finger.Any(before.Contains))
-                {
-                    continue;
-                }
-
-                var rolled = finger.Any(tone => before.Exists(other => IsRoll(other.Place, tone.Place)));
-                rolls += rolled ? 1 : 0;
-                sameFinger += rolled ? 0 : 1;
-            }
+            var (rolled, moved) = SameFinger(from, to);
+            rolls += rolled;
+            sameFinger += moved;
         }
 
         return new FrettingCounts
@@ -56,15 +47,48 @@ public sealed record FrettingCounts
         };
     }
 
+    // Fingers that roll, and those that go to another place otherwise.
+    private static (int Rolled, int Moved) SameFinger(FingeredNote from, FingeredNote to)
+    {
+        if (from.Form is null && to.Form is null)
+        {
+            var stays = from.Finger != to.Finger || to.Finger == 0 || from.Place == to.Place;
+            var rolls = !stays && IsRoll(from.Place, to.Place);
+            return (rolls ? 1 : 0, stays || rolls ? 0 : 1);
+        }
+
+        var (rolled, moved) = (0, 0);
+        foreach (var finger in to.Tones.Where(tone => tone.Finger > 0).GroupBy(tone => tone.Finger))
+        {
+            var before = from.Tones.Where(tone => tone.Finger == finger.Key).ToList();
+            if (before.Count > 0 && !finger.Any(before.Contains))
+            {
+                var rolls = finger.Any(tone => before.Exists(other => IsRoll(other.Place, tone.Place)));
+                rolled += rolls ? 1 : 0;
+                moved += rolls ? 0 : 1;
+            }
+        }
+
+        return (rolled, moved);
+    }
+
     private static bool IsRoll(Place from, Place to) =>
         from.Fret == to.Fret && Math.Abs(from.String - to.String) == 1;
 
     private static ImmutableArray<double> SharesOf(ImmutableArray<FingeredNote> notes)
     {
         var counts = new double[4];
-        foreach (var tone in notes.SelectMany(note => note.Tones).Where(tone => tone.Finger > 0))
+        foreach (var note in notes)
         {
-            counts[tone.Finger - 1]++;
+            if (note.Form is null && note.Finger > 0)
+            {
+                counts[note.Finger - 1]++;
+            }
+
+            foreach (var tone in note.Form?.Held ?? [])
+            {
+                counts[tone.Finger - 1]++;
+            }
         }
 
         var fretted = counts.Sum();

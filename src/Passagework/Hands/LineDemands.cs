@@ -122,7 +122,12 @@ internal sealed class LineDemands
 
     // Whether a finger comes back from another place, with other notes between.
     private bool Returns(int k, FretState to, int last) =>
-        !to.IsOpen && last >= 0 && last < k && !Held(last, to.Finger).Contains(to.Place);
+        !to.IsOpen && last >= 0 && last < k && !Holds(_fingering.Notes[last], to);
+
+    private static bool Holds(FingeredNote note, FretState to) =>
+        note.Form is { } form
+            ? form.Held.Contains(new FingeredTone(to.Place, to.Finger))
+            : note.Place == to.Place;
 
     private Reach Reached(int note, FretState from, FretState to) =>
         _struck[note] ? Reach.Struck : _articulation.Of(_articulation.WishOf(note), from.Place, to.Place);

@@ -27,20 +27,22 @@ internal sealed record PlannedLine(Line Line, Fingering Fingering, StrokePlan St
                 && struck.TryGetValue(note.Index, out var state)
                     ? RakeRules.DraggedFrom(state)
                     : null,
-            With =
-            [
-                .. note
-                    .With.Zip(fingered.With, (tone, held) => (Tone: tone, Held: held))
-                    .Select(
-                        (pair, i) =>
-                            new PlayedTone(
-                                pair.Tone,
-                                pair.Held.Place,
-                                pair.Held.Finger,
-                                struck[note.Index].Chord!.Strokes[i + 1]
-                            )
-                    ),
-            ],
+            With = note.With.IsEmpty ? [] : Tones(note, struck[note.Index]),
         };
     }
+
+    private ImmutableArray<PlayedTone> Tones(LineNote note, StrokeState struck) =>
+        [
+            .. note
+                .With.Zip(Fingering.Notes[note.Index].With, (tone, held) => (Tone: tone, Held: held))
+                .Select(
+                    (pair, i) =>
+                        new PlayedTone(
+                            pair.Tone,
+                            pair.Held.Place,
+                            pair.Held.Finger,
+                            struck.Chord!.Strokes[i + 1]
+                        )
+                ),
+        ];
 }
