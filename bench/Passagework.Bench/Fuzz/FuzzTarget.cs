@@ -74,7 +74,9 @@ internal sealed record FuzzTarget(string Name, Func<string, bool> Accepts)
         }
 
         var line = LineBuilder.Build(import.Recipe).OrThrow();
-        return line.Notes.Length + import.NotesLeftOut == import.Tracks[import.Track - 1].Notes
+        return
+            line.Notes.Sum(note => note.With.Length + 1) + import.NotesLeftOut
+            == import.Tracks[import.Track - 1].Notes
             ? true
             : throw new InvalidOperationException("Notes are neither kept nor left out.");
     }
