@@ -85,45 +85,41 @@ internal sealed class PictureOptions
                                     .Then<PictureChoice>(dpi => new PictureChoice(
                                         new PrintOptions
                                         {
-                                            Music = new ScoreOptions
-                                            {
-                                                Layout = layout.Value,
-                                                Strokes = strokes.Value,
-                                            },
-                                            Paper = paper.Value,
+                                            Music = new ScoreOptions { Layout = layout, Strokes = strokes },
+                                            Paper = paper,
                                             Neck = new FretboardOptions
                                             {
                                                 LeftHanded = parsed.GetValue(_leftHanded),
                                             },
                                         },
-                                        dpi.Value
+                                        dpi
                                     ))
                             )
                     )
             );
 
     /// <summary>One word of a list; the list's first where nothing was asked.</summary>
-    public static Outcome<Chosen<T>> Read<T>(WordList<T> words, Option<string?> option, ParseResult parsed)
+    public static Outcome<T> Read<T>(WordList<T> words, Option<string?> option, ParseResult parsed)
         where T : struct
     {
         if (parsed.GetValue(option) is not { } text)
         {
-            return new Chosen<T>(default);
+            return default(T);
         }
 
         return words.Read(text).TryGet(out var value, out var fault)
-            ? new Chosen<T>(value)
+            ? value
             : fault with
             {
                 Where = option.Name,
             };
     }
 
-    private Outcome<Chosen<double>> DpiOf(ParseResult parsed)
+    private Outcome<double> DpiOf(ParseResult parsed)
     {
         if (parsed.GetValue(_dpi) is not { } text)
         {
-            return new Chosen<double>(UsualDpi);
+            return UsualDpi;
         }
 
         return double.TryParse(
@@ -132,10 +128,7 @@ internal sealed class PictureOptions
             CultureInfo.InvariantCulture,
             out var dpi
         )
-            ? new Chosen<double>(dpi)
+            ? dpi
             : new Fault($"{Quote.Short(text)} is no resolution", _dpi.Name, "a number of dots to the inch");
     }
-
-    /// <summary>A value that was read.</summary>
-    public sealed record Chosen<T>(T Value);
 }

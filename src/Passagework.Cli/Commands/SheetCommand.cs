@@ -143,9 +143,7 @@ internal static class SheetCommand
                         .Then(weeks =>
                             PictureOptions
                                 .Read(PictureOptions.Papers, _paper, parsed)
-                                .Then<SheetChoice>(paper =>
-                                    Choice(parsed, date.Value, weeks.Value, paper.Value)
-                                )
+                                .Then<SheetChoice>(paper => Choice(parsed, date, weeks, paper))
                         )
                 );
 
@@ -168,16 +166,16 @@ internal static class SheetCommand
                 parsed.GetValue(_teacher)
             );
 
-        private Outcome<PictureOptions.Chosen<DateOnly?>> DateOf(ParseResult parsed)
+        private Outcome<DateOnly?> DateOf(ParseResult parsed)
         {
             if (parsed.GetValue(_date) is not { } text)
             {
-                return new PictureOptions.Chosen<DateOnly?>(null);
+                return (DateOnly?)null;
             }
 
             var culture = CultureInfo.InvariantCulture;
             return DateOnly.TryParseExact(text, "yyyy-MM-dd", culture, DateTimeStyles.None, out var date)
-                ? new PictureOptions.Chosen<DateOnly?>(date)
+                ? (DateOnly?)date
                 : new Fault(
                     $"{Quote.Short(text)} is no date",
                     _date.Name,
@@ -185,16 +183,16 @@ internal static class SheetCommand
                 );
         }
 
-        private Outcome<PictureOptions.Chosen<int?>> WeeksOf(ParseResult parsed)
+        private Outcome<int?> WeeksOf(ParseResult parsed)
         {
             if (parsed.GetValue(_weeks) is not { } text)
             {
-                return new PictureOptions.Chosen<int?>(null);
+                return (int?)null;
             }
 
             var culture = CultureInfo.InvariantCulture;
             return int.TryParse(text, NumberStyles.None, culture, out var weeks) && weeks is >= 1 and <= 52
-                ? new PictureOptions.Chosen<int?>(weeks)
+                ? (int?)weeks
                 : new Fault($"{Quote.Short(text)} is no number of weeks", _weeks.Name, "1 to 52");
         }
     }

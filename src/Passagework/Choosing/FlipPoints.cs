@@ -22,7 +22,7 @@ public static class FlipPoints
     {
         var leader = Ranking.Of(choice).Leader;
         var flips = ImmutableArray.CreateBuilder<Flip>();
-        for (var k = 0; k < choice.Table.Criteria.Length && choice.Table.Criteria.Length > 1; k++)
+        for (var k = 0; k < choice.Table.Criteria.Length; k++)
         {
             foreach (var upward in (ReadOnlySpan<bool>)[false, true])
             {

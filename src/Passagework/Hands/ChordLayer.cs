@@ -32,8 +32,8 @@ internal sealed class ChordLayer(Fretboard board, double handSize)
             ));
 
     private IEnumerable<ImmutableArray<Place>> Choices(LineNote note, ImmutableArray<Place> first) =>
-        ChordPlaces.Of([first, .. note.With.Select(PlacesOf)]);
-
-    private ImmutableArray<Place> PlacesOf(LineTone tone) =>
-        tone.Place is { } place ? [place] : [.. board.PlacesOf(tone.Midi)];
+        ChordPlaces.Of([
+            first,
+            .. note.With.Select(tone => ChordPlaces.OfTone(tone.Place, tone.Midi, board)),
+        ]);
 }

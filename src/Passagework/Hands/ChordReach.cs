@@ -26,7 +26,10 @@ public static class ChordReach
         for (var i = 1; i < Math.Min(tones.Count, MostLooked) && kept.Length < board.Tuning.StringCount; i++)
         {
             var wider = kept.Add(i);
-            if (ChordPlaces.Of([.. wider.Select(number => PlacesOf(tones[number], board))]).Any(HasForm))
+            var places = wider.Select(number =>
+                ChordPlaces.OfTone(tones[number].Place, tones[number].Midi, board)
+            );
+            if (ChordPlaces.Of([.. places]).Any(HasForm))
             {
                 kept = wider;
             }
@@ -34,9 +37,6 @@ public static class ChordReach
 
         return kept;
 
-        bool HasForm(ImmutableArray<Place> places) => !ChordForms.Of(places, board).IsEmpty;
+        bool HasForm(ImmutableArray<Place> chosen) => !ChordForms.Of(chosen, board).IsEmpty;
     }
-
-    private static ImmutableArray<Place> PlacesOf(ReachedTone tone, Fretboard board) =>
-        tone.Place is { } place ? [place] : [.. board.PlacesOf(tone.Midi)];
 }

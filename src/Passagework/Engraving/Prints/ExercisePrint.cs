@@ -59,10 +59,9 @@ public static class ExercisePrint
                 {
                     Marks = [.. parts.Head.At(new Point(left, SheetBox.TopMm)), .. first.Marks],
                 };
-                var recipe = measured.Realization.Line.Recipe;
                 return new Document(
                     [.. pages.Select(page => page with { Description = Described(measured) })],
-                    recipe.Title ?? recipe.Id ?? "An exercise"
+                    SheetDefaults.TitleOf(measured.Realization.Line.Recipe)
                 );
             });
 
@@ -77,7 +76,7 @@ public static class ExercisePrint
     {
         var line = measured.Realization.Line;
         return System.FormattableString.Invariant(
-            $"{line.Recipe.Title ?? line.Recipe.Id ?? "An exercise"}: {line.Notes.Length} notes in {line.Recipe.Rhythm.Meter}"
+            $"{SheetDefaults.TitleOf(line.Recipe)}: {line.Notes.Length} notes in {line.Recipe.Rhythm.Meter}"
         );
     }
 }

@@ -18,8 +18,7 @@ namespace Passagework.Engraving.Prints;
 /// <param name="Foot">Key of the strip, neck and beat picture, each to be kept whole.</param>
 internal sealed record PrintParts(Figure Head, Score Score, ImmutableArray<Figure> Foot)
 {
-    // A relaxed tempo is 0.6 of the ceiling; where nothing limits it, a walking pace.
-    private const double RelaxedShare = 0.6;
+    // Where nothing limits the tempo, a walking pace.
     private const double PlainBpm = 60;
     private const double BetweenMm = 8;
 
@@ -53,7 +52,7 @@ internal sealed record PrintParts(Figure Head, Score Score, ImmutableArray<Figur
     private static double BpmOf(Measurement measured, PrintOptions options)
     {
         var tempo = options.TempoBpm ?? measured.Realization.Line.Recipe.Rhythm.TempoBpm;
-        var relaxed = measured.Bpm is { } ceiling ? Math.Round(RelaxedShare * ceiling) : PlainBpm;
+        var relaxed = measured.Bpm is { } ceiling ? Math.Round(Ceiling.RelaxedShare * ceiling) : PlainBpm;
         return tempo ?? Math.Clamp(relaxed, 20, 400);
     }
 

@@ -36,6 +36,9 @@ public static class SheetDefaults
 
     private const string VolumeRule = "With an amplifier or headphones, keep it soft enough to talk over.";
 
+    /// <summary>What an exercise is called on paper.</summary>
+    internal static string TitleOf(Recipe recipe) => recipe.Title ?? recipe.Id ?? "An exercise";
+
     /// <summary>The words of one exercise, measured for the student's level.</summary>
     public static SheetContent Of(Measurement measurement)
     {
@@ -45,7 +48,7 @@ public static class SheetDefaults
         var minutes = strain is null ? UsualMinutes : StrainedMinutes;
         return new SheetContent
         {
-            Title = recipe.Title ?? recipe.Id ?? "An exercise",
+            Title = TitleOf(recipe),
             Purpose = recipe.Purpose is { Length: > 0 } purpose
                 ? NumberWords.Sentence(purpose.TrimEnd('.')) + "."
                 : "",

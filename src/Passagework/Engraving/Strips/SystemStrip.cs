@@ -21,6 +21,7 @@ internal sealed class SystemStrip
     private readonly double _middle;
     private readonly double _mmPerMs;
     private readonly List<(int Note, double X)> _notes;
+    private readonly double _barWidth;
     private readonly List<Mark> _marks = [];
 
     public SystemStrip(ScoreSystem system, StripPlan plan, double space)
@@ -36,6 +37,7 @@ internal sealed class SystemStrip
                 .Columns.Where(column => column.Heads is [{ TiedBack: false }, ..])
                 .Select(column => (column.Heads[0].Note, column.XMm)),
         ];
+        _barWidth = WidthOfBars();
     }
 
     /// <summary>The system with the strip.</summary>
@@ -48,16 +50,13 @@ internal sealed class SystemStrip
         return _system with { Marks = [.. _system.Marks, .. _marks], HeightMm = height };
     }
 
-    private double BarWidth
+    private double WidthOfBars()
     {
-        get
-        {
-            var closest = _notes
-                .Zip(_notes.Skip(1), (one, next) => next.X - one.X)
-                .DefaultIfEmpty(double.PositiveInfinity)
-                .Min();
-            return Math.Min(WidestBar * _space, BarShare * closest);
-        }
+        var closest = _notes
+            .Zip(_notes.Skip(1), (one, next) => next.X - one.X)
+            .DefaultIfEmpty(double.PositiveInfinity)
+            .Min();
+        return Math.Min(WidestBar * _space, BarShare * closest);
     }
 
     private void DrawAxis() =>
@@ -97,7 +96,7 @@ internal sealed class SystemStrip
         var ms = (side.Ink == Ink.Fretting ? demand.FrettingMs : demand.PickingMs) ?? 0;
         if (ms > 0)
         {
-            var bar = new DemandBar(side, note, x, BarWidth, _space);
+            var bar = new DemandBar(side, note, x, _barWidth, _space);
             var known = side.Ink == Ink.Fretting ? !demand.FrettingIsAssumed : !demand.PickingIsAssumed;
             _marks.AddRange(bar.Draw(_middle, ms * _mmPerMs, side.Limits[note] * _mmPerMs, known));
         }
