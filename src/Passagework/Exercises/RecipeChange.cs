@@ -124,12 +124,14 @@ public static class RecipeChange
     public static Outcome<Recipe> Technique(Recipe recipe, string text) =>
         RecipeWords
             .Techniques.Read(text)
-            .Then<Recipe>(technique =>
-                WithoutStrokes(recipe) with
-                {
-                    Picking = recipe.Picking with { Technique = technique },
-                }
-            );
+            .Then<Recipe>(technique => Picked(recipe, recipe.Picking with { Technique = technique }));
+
+    /// <summary>Another plan for the picking hand, to which strokes that were fixed note by note give way.</summary>
+    public static Recipe Picked(Recipe recipe, PickingPlan plan) =>
+        WithoutStrokes(recipe) with
+        {
+            Picking = plan,
+        };
 
     /// <summary>Another first stroke.</summary>
     public static Outcome<Recipe> First(Recipe recipe, string text) =>

@@ -19,4 +19,15 @@ public static class Cells
             Enumerable.Range(Fewest, Most - Fewest + 1).SelectMany(melody.Shapes)
         );
     }
+
+    /// <summary>Index of the first note where a figure first stands in a line; −1 where it does not.</summary>
+    public static int FirstIn(Line line, CellShape shape)
+    {
+        var melody = new Melody(line);
+        return Enumerable
+            .Range(0, melody.Count)
+            .Where(start => melody.Holds(start, shape.Notes) && melody.Shape(start, shape.Notes) == shape)
+            .DefaultIfEmpty(-1)
+            .First();
+    }
 }

@@ -8,7 +8,7 @@ public sealed class SoloSet
 {
     private const double LeastShare = 0.1;
     private const double LeastLift = 1.5;
-    private readonly Dictionary<CellShape, (int Solos, int Times)> _found = [];
+    private readonly Dictionary<CellShape, (List<int> Solos, int Times)> _found = [];
     private readonly ImmutableArray<Melody> _solos;
     private readonly NoteChain _chain;
     private readonly ImmutableArray<int[]> _windows;
@@ -18,16 +18,9 @@ public sealed class SoloSet
     {
         _solos = [.. solos.Select(line => new Melody(line))];
         _chain = new NoteChain(_solos);
-        foreach (var solo in _solos)
+        for (var number = 0; number < _solos.Length; number++)
         {
-            var shapes = Enumerable
-                .Range(Cells.Fewest, Cells.Most - Cells.Fewest + 1)
-                .SelectMany(solo.Shapes);
-            foreach (var group in shapes.GroupBy(shape => shape))
-            {
-                var (holders, times) = _found.GetValueOrDefault(group.Key);
-                _found[group.Key] = (holders + 1, times + group.Count());
-            }
+            Find(number);
         }
 
         _windows =
@@ -46,7 +39,10 @@ public sealed class SoloSet
     public int Notes { get; }
 
     /// <summary>How many solos hold a figure, begun on any note; figures longer than six notes are not counted.</summary>
-    public int Holding(CellShape shape) => _found.GetValueOrDefault(shape).Solos;
+    public int Holding(CellShape shape) => Holders(shape).Count;
+
+    /// <summary>Which solos hold it, by their number from 0, ascending.</summary>
+    public IReadOnlyList<int> Holders(CellShape shape) => _found.GetValueOrDefault(shape).Solos ?? [];
 
     /// <summary>How often it occurs in all of them.</summary>
     public int Times(CellShape shape) => _found.GetValueOrDefault(shape).Times;
@@ -71,8 +67,24 @@ public sealed class SoloSet
     public double? Lift(CellShape shape) =>
         ExpectedShare(shape) is > 0 and var expected ? ShareHolding(shape) / expected : null;
 
+    /// <summary>Whether a figure is in half again as many solos as by chance (assumed).</summary>
+    public bool BeatsChance(CellShape shape) => Lift(shape) >= LeastLift;
+
     /// <summary>Whether it may be said that a figure lives in this music: in a tenth of the solos and half again as many as by chance (both assumed).</summary>
-    public bool IsAtHome(CellShape shape) => ShareHolding(shape) >= LeastShare && Lift(shape) >= LeastLift;
+    public bool IsAtHome(CellShape shape) => ShareHolding(shape) >= LeastShare && BeatsChance(shape);
+
+    private void Find(int number)
+    {
+        var shapes = Enumerable
+            .Range(Cells.Fewest, Cells.Most - Cells.Fewest + 1)
+            .SelectMany(_solos[number].Shapes);
+        foreach (var group in shapes.GroupBy(shape => shape))
+        {
+            var (holders, times) = _found.GetValueOrDefault(group.Key, ([], 0));
+            holders.Add(number);
+            _found[group.Key] = (holders, times + group.Count());
+        }
+    }
 
     private static double LogOfRest(double chance) => chance < 1 ? Math.Log(1 - chance) : double.MinValue;
 }
