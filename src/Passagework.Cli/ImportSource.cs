@@ -89,11 +89,44 @@ internal sealed record ImportSource(Recipe Recipe, IReadOnlyList<string> Remarks
         new(import.Recipe, [.. import.Warnings.Select(warning => warning.ToString())]);
 
     private static ImportSource Of(MusicXmlImport import) =>
-        new(import.Recipe, [.. import.LeftOut.Select(remark => remark.ToString())]);
+        new(import.Recipe, [.. OtherVoices(import), .. import.LeftOut.Select(remark => remark.ToString())]);
+
+    private static IEnumerable<string> OtherVoices(MusicXmlImport import)
+    {
+        var others = import.Parts.SelectMany(part => OtherVoices(part, import)).ToList();
+        return others.Count == 0
+            ? []
+            :
+            [
+                Others(others.Count, "voice", others.Sum(voice => voice.Notes))
+                    + $"; read was voice {import.Voice} of part {import.Part}",
+            ];
+    }
+
+    // A tab staff beside notation repeats its notes and is no voice of its own.
+    private static IEnumerable<ScoreVoice> OtherVoices(ScorePart part, MusicXmlImport import)
+    {
+        var notation = part.Voices.Where(voice => !voice.IsTab).ToList();
+        return (notation.Count > 0 ? notation : [.. part.Voices]).Where(voice =>
+            part.Id != import.Part || voice.Name != import.Voice
+        );
+    }
+
+    private static string Others(int count, string thing, int notes) =>
+        FormattableString.Invariant(
+            $"{count} other {thing}{(count == 1 ? "" : "s")} left out ({notes} note{(notes == 1 ? "" : "s")})"
+        );
 
     private static ImportSource Of(MidiImport import)
     {
         var remarks = import.Warnings.Select(warning => warning.ToString()).ToList();
+        var others = import.Tracks.Where(track => track.Number != import.Track).ToList();
+        if (others.Count > 0)
+        {
+            var left = Others(others.Count, "track", others.Sum(track => track.Notes));
+            remarks.Add(FormattableString.Invariant($"{left}; read was track {import.Track}"));
+        }
+
         if (import.NotesLeftOut > 0)
         {
             remarks.Add(

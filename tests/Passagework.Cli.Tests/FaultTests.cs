@@ -164,6 +164,7 @@ public sealed class FaultTests : IDisposable
     [InlineData("show")]
     [InlineData("measure")]
     [InlineData("import")]
+    [InlineData("prepare")]
     public void Help_is_there_for_everything(string command)
     {
         string[] args = command.Length == 0 ? ["--help"] : [command, "--help"];

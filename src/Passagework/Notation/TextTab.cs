@@ -42,7 +42,7 @@ public static class TextTab
                 .Split(realization.Line, realization.Notes)
                 .Where(bar => Number(bar) >= first && Number(bar) <= last),
         ];
-        return Drawn(bars, recipe, options ?? new TabWriting()).Systems;
+        return bars.IsEmpty ? "" : Drawn(bars, recipe, options ?? new TabWriting()).Systems;
 
         long Number(TabBar bar) => (bar.Events[0].Onset / recipe.Rhythm.Meter.Bar).Floor() + 1;
     }

@@ -95,4 +95,15 @@ public class CellShapeTests
         Fraction[] onsets = [.. line.Notes.Select(note => note.Onset)];
         return CellShape.Of(keys, onsets);
     }
+
+    [Fact]
+    public void The_first_place_of_a_figure_is_found_or_is_not_there()
+    {
+        var line = Tunes.Of("60 61 60 62 64 65 67 69 r r 60 63 66");
+
+        Assert.Equal(2, Cells.FirstIn(line, Cells.In(Tunes.Of("50 52 54")).Classes[0]));
+        Assert.Equal(8, Cells.FirstIn(line, Cells.In(Tunes.Of("50 53 56")).Classes[0]));
+        // Over the rest.
+        Assert.Equal(-1, Cells.FirstIn(line, Cells.In(Tunes.Of("67 69*3 60")).Classes[0]));
+    }
 }

@@ -33,6 +33,9 @@ public class SoloSetTests
         Assert.Equal(1 - (0.75 * 0.75 * 0.75), solos.ExpectedShare(Only("60 62 64")) ?? -1, 1e-12);
         Assert.Equal(1 / 0.578125, solos.Lift(Only("60 62 64")) ?? -1, 1e-12);
         Assert.True(solos.IsAtHome(Only("60 62 64")));
+        Assert.True(solos.BeatsChance(Only("60 62 64")));
+        // Played over and over, chance makes it too.
+        Assert.False(new SoloSet([Tunes.Of("60 62 64 60 62 64 60 62 64")]).BeatsChance(Only("60 62 64")));
     }
 
     [Fact]
@@ -66,6 +69,10 @@ public class SoloSetTests
                 {
                     Assert.Equal(lines.Count(line => Searched(line, shape) > 0), solos.Holding(shape));
                     Assert.Equal(lines.Sum(line => Searched(line, shape)), solos.Times(shape));
+                    Assert.Equal(
+                        Enumerable.Range(0, lines.Length).Where(i => Searched(lines[i], shape) > 0),
+                        solos.Holders(shape)
+                    );
                 }
             });
 
