@@ -19,12 +19,32 @@ public static class TextTab
     /// <exception cref="ArgumentException">Notes or rests overlap.</exception>
     public static string Write(Realization realization, TabWriting? options = null)
     {
-        var chosen = options ?? new TabWriting();
         var bars = TabBarSplitter.Split(realization.Line, realization.Notes);
-        var cells = TabCells.Of(bars, realization.Line.Recipe, chosen);
-        var rows = TabRows.Of(cells, realization.Line.Recipe);
-        var systems = TabSystemBreaker.Break(cells, chosen.Width - rows.LabelWidth - 1);
-        return TabHeaderWriter.Write(realization, rows) + rows.Draw(systems);
+        var (rows, systems) = Drawn(bars, realization.Line.Recipe, options ?? new TabWriting());
+        return TabHeaderWriter.Write(realization, rows) + systems;
+    }
+
+    /// <summary>
+    /// Writes some bars of what is played: rows only, without title and signs, each system after an empty line; empty where the line
+    /// has no such bars.
+    /// </summary>
+    /// <param name="realization">What is played.</param>
+    /// <param name="first">Number of the first bar, from 1.</param>
+    /// <param name="last">Number of the last.</param>
+    /// <param name="options">How.</param>
+    /// <exception cref="ArgumentException">Notes or rests overlap.</exception>
+    public static string WriteBars(Realization realization, long first, long last, TabWriting? options = null)
+    {
+        var recipe = realization.Line.Recipe;
+        ImmutableArray<TabBar> bars =
+        [
+            .. TabBarSplitter
+                .Split(realization.Line, realization.Notes)
+                .Where(bar => Number(bar) >= first && Number(bar) <= last),
+        ];
+        return Drawn(bars, recipe, options ?? new TabWriting()).Systems;
+
+        long Number(TabBar bar) => (bar.Events[0].Onset / recipe.Rhythm.Meter.Bar).Floor() + 1;
     }
 
     /// <summary>Reads tab as a line written note by note; one note at a time.</summary>
@@ -47,5 +67,17 @@ public static class TextTab
             .Then(page => TabSystems.Read(page, chosen, findings))
             .Then(piece => TabTimes.Settle(piece, chosen, findings))
             .Then(piece => TabAssembly.Build(piece, chosen, findings));
+    }
+
+    private static (TabRows Rows, string Systems) Drawn(
+        ImmutableArray<TabBar> bars,
+        Recipe recipe,
+        TabWriting options
+    )
+    {
+        var cells = TabCells.Of(bars, recipe, options);
+        var rows = TabRows.Of(cells, recipe);
+        var systems = TabSystemBreaker.Break(cells, options.Width - rows.LabelWidth - 1);
+        return (rows, rows.Draw(systems));
     }
 }

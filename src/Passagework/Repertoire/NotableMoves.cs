@@ -7,6 +7,11 @@ namespace Passagework.Repertoire;
 /// <param name="Times">How often the kind occurs in the piece.</param>
 public sealed record NotableMove(PieceMove Move, int Times);
 
+/// <summary>A kind of move that is rare elsewhere.</summary>
+/// <param name="Notable">The kind in the piece.</param>
+/// <param name="Elsewhere">How often it occurs in the other music.</param>
+public sealed record RareMove(NotableMove Notable, int Elsewhere);
+
 /// <summary>Picks out the moves of a piece that a student should know about.</summary>
 public static class NotableMoves
 {
@@ -35,6 +40,16 @@ public static class NotableMoves
                 .ThenByDescending(notable => notable.Move.Load)
                 .ThenBy(notable => notable.Move.Note)
                 .Take(count),
+        ];
+
+    /// <summary>Certain kinds of moves, the most frequent in the piece first, then the hardest.</summary>
+    public static ImmutableArray<NotableMove> Most(Piece piece, ImmutableArray<MoveClass> kinds) =>
+        [
+            .. Kinds(piece)
+                .Where(notable => kinds.Contains(notable.Move.Class))
+                .OrderByDescending(notable => notable.Times)
+                .ThenByDescending(notable => notable.Move.Load)
+                .ThenBy(notable => notable.Move.Note),
         ];
 
     private static IEnumerable<NotableMove> Kinds(Piece piece) =>

@@ -55,9 +55,12 @@ public sealed class PieceCollection : IReadOnlyCollection<Piece>
     /// Plans every piece for a player, stroked by one technique with a down-stroke first, whatever technique it is written for;
     /// written slurs, fingers and strings stay, written strokes do not. What has no melody or can't be played is left out.
     /// </summary>
+    /// <param name="music">Names and melodies, or why a melody could not be read.</param>
+    /// <param name="player">Whose hands play.</param>
+    /// <param name="technique">How all of it is stroked.</param>
     /// <returns>A fault when nothing is left.</returns>
     public static Outcome<PieceCollection> Of(
-        IEnumerable<(string Name, Line Line)> music,
+        IEnumerable<(string Name, Outcome<Line> Line)> music,
         Player player,
         Technique technique
     )
@@ -66,7 +69,8 @@ public sealed class PieceCollection : IReadOnlyCollection<Piece>
         var leftOut = ImmutableArray.CreateBuilder<LeftOutPiece>();
         foreach (var (name, line) in music)
         {
-            if (Planned(name, line, player, technique).TryGet(out var piece, out var fault))
+            var planned = line.Then(read => Planned(name, read, player, technique));
+            if (planned.TryGet(out var piece, out var fault))
             {
                 pieces.Add(piece);
             }
@@ -80,6 +84,13 @@ public sealed class PieceCollection : IReadOnlyCollection<Piece>
             ? Nothing(leftOut)
             : new PieceCollection(pieces.ToImmutable(), [.. pieces.Select(_ => true)], leftOut.ToImmutable());
     }
+
+    /// <inheritdoc cref="Of(IEnumerable{ValueTuple{string, Outcome{Line}}}, Player, Technique)"/>
+    public static Outcome<PieceCollection> Of(
+        IEnumerable<(string Name, Line Line)> music,
+        Player player,
+        Technique technique
+    ) => Of(music.Select(piece => (piece.Name, (Outcome<Line>)piece.Line)), player, technique);
 
     /// <summary>The built-in repertoire, see <c>docs/repertoire.md</c>.</summary>
     public static Outcome<PieceCollection> BuiltIn(Player player, Technique technique) =>

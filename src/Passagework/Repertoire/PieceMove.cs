@@ -22,6 +22,9 @@ public sealed record PieceMove(int Note, BarBeat At, MoveClass Class, Place From
     /// <summary>That time over the time there is, at one pulse a second; it grows with the tempo.</summary>
     public double Load { get; private init; }
 
+    /// <summary>The time there is for it, in pulses; 0 where no hand has anything to do.</summary>
+    public double Pulses => Load > 0 ? Milliseconds / (1000 * Load) : 0;
+
     internal static ImmutableArray<PieceMove> AllOf(
         PlannedLine planned,
         Realization realization,
