@@ -12,5 +12,10 @@ if (args is ["gallery", .. var folder])
     return GalleryCommand.Run(folder);
 }
 
+if (args is ["choosing", ..])
+{
+    return ChoosingCommand.Run();
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(FuzzCommand).Assembly).Run(args);
 return 0;

@@ -57,6 +57,7 @@ internal static class App
             ShelfCommand.Create(terminal),
             ShowCommand.Create(terminal),
             MeasureCommand.Create(terminal),
+            ChooseCommand.Create(terminal),
             PrepareCommand.Create(terminal),
             ImportCommand.Create(terminal),
             SheetCommand.Create(terminal),

@@ -10,4 +10,8 @@ public readonly record struct Mark(double? Value, double Error = 0);
 /// <summary>One of the things to choose from.</summary>
 /// <param name="Id">Its name, unlike any other's.</param>
 /// <param name="Marks">One per criterion, in the order of the criteria.</param>
-public sealed record Candidate(string Id, ImmutableArray<Mark> Marks);
+public sealed record Candidate(string Id, ImmutableArray<Mark> Marks)
+{
+    /// <summary>Candidates of one family share one place, so that its forms do not split a share; its own name where there is none.</summary>
+    public string Family { get; init; } = Id;
+}

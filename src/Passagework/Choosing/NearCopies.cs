@@ -2,12 +2,12 @@ using System.Collections.Immutable;
 
 namespace Passagework.Choosing;
 
-/// <summary>Candidates that the measures can't tell apart share one place, so that copies do not split a share.</summary>
+/// <summary>Candidates that the measures can't tell apart, and forms of one family, share one place, so that copies do not split a share.</summary>
 internal static class NearCopies
 {
     /// <summary>
     /// For each candidate the best-placed one from which it differs on no criterion by more than the larger of their
-    /// errors; itself where there is none. Who stands for others is never stood for.
+    /// errors, or with which it shares a family; itself where there is none. Who stands for others is never stood for.
     /// </summary>
     public static ImmutableArray<int> StandFor(Choice choice)
     {
@@ -28,6 +28,11 @@ internal static class NearCopies
 
     private static bool AreAlike(Choice choice, int a, int b)
     {
+        if (choice.Table.Candidates[a].Family == choice.Table.Candidates[b].Family)
+        {
+            return true;
+        }
+
         var (one, other) = (choice.Table.Candidates[a].Marks, choice.Table.Candidates[b].Marks);
         foreach (var k in choice.Weights.Used)
         {

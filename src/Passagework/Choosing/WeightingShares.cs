@@ -16,12 +16,19 @@ public static class WeightingShares
     private const ulong Seed = 1;
 
     /// <summary>Shares over all weightings, or over those that keep the order of the present weights.</summary>
-    public static LeadShares Of(Choice choice, bool keepsOrder, int draws = Draws)
+    public static LeadShares Of(Choice choice, bool keepsOrder, int draws = Draws) =>
+        Of(choice, Ranking.Of(choice).Leader, keepsOrder, draws);
+
+    /// <summary>The share of all weightings in which one candidate is ahead of another.</summary>
+    public static double Ahead(Choice choice, int first, int second) =>
+        Of(choice, first, keepsOrder: false, Draws).Behind[second];
+
+    private static LeadShares Of(Choice choice, int leader, bool keepsOrder, int draws)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
         var columns = Columns(choice);
         var missing = Missing(choice);
-        var tally = new LeadTally(Ranking.Of(choice).Leader, NearCopies.StandFor(choice));
+        var tally = new LeadTally(leader, NearCopies.StandFor(choice));
         var chance = new SplitMix64(Seed);
         var source = new WeightDraws(choice.Weights, keepsOrder);
         var weights = new double[columns.Length];

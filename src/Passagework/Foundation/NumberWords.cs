@@ -32,6 +32,12 @@ internal static class NumberWords
     /// <summary>A number of things, such as <c>one bar</c> and <c>five bars</c>.</summary>
     public static string Of(long number, string thing) => $"{Of(number)} {thing}{(number == 1 ? "" : "s")}";
 
+    /// <summary>Such as <c>four of seven</c>; both in figures where one is beyond twelve.</summary>
+    public static string OutOf(long part, long all) =>
+        all < Words.Length
+            ? $"{Of(part)} of {Of(all)}"
+            : string.Create(CultureInfo.InvariantCulture, $"{part} of {all}");
+
     /// <summary>A stretch of bars as numbered, such as <c>bar 3</c> and <c>bars 3 to 5</c>.</summary>
     public static string Bars(int first, int last) =>
         first == last

@@ -38,7 +38,10 @@ public sealed record Measurement
     public required GroupFit? Fit { get; init; }
 
     /// <summary>Balance of the hands times evenness over the fingers, 0 to 1; null with the balance.</summary>
-    public double? EvenLoad => Balance * Math.Min(1, Fretting.EffectiveFingers / ScaleFingers);
+    public double? EvenLoad => Balance * Evenness;
+
+    /// <summary>How evenly the fingers share the notes beside the plain scale in the same layout; 1 where no less.</summary>
+    public double Evenness => Math.Min(1, Fretting.EffectiveFingers / ScaleFingers);
 
     /// <summary>The ceiling in felt beats a minute, without the duration factor; null when no hand is asked anything.</summary>
     public double? Bpm => 60 * Ceiling.Least / Realization.Line.Recipe.Rhythm.NotesPerBeat;

@@ -25,7 +25,8 @@ public static class Measurer
             .Plan(line, player)
             .Then<Measurement>(planned => Of(planned, ScaleReference.For(line.Recipe, player), player));
 
-    private static Measurement Of(PlannedLine planned, ScaleReference scale, Player player)
+    /// <summary>The same for a line with both hands planned.</summary>
+    internal static Measurement Of(PlannedLine planned, ScaleReference scale, Player player)
     {
         var basis = player.Parameters.Basis;
         var demands = planned.Demands;

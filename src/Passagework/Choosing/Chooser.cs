@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using Passagework.Choosing.Measures;
+using Passagework.Foundation;
+
+namespace Passagework.Choosing;
+
+/// <summary>Answers which of several exercises is most worth a player's time.</summary>
+/// <example>
+/// <c>Chooser.Choose(new ChoiceQuestion { Player = Player.At(2), Candidates = […], Pieces = pieces })</c>
+/// </example>
+public static class Chooser
+{
+    /// <summary>Measures, ranks and tries what would change the answer; refused where there is nothing to choose.</summary>
+    public static Outcome<ChoiceAnswer> Choose(ChoiceQuestion question) =>
+        Measure(question).Then(measured => Rank(question, measured));
+
+    private static Outcome<Measured> Measure(ChoiceQuestion question)
+    {
+        var levels = new PlayerLevels(question.Player);
+        var done = ImmutableArray.CreateBuilder<MeasuredCandidate>();
+        var leftOut = ImmutableArray.CreateBuilder<(string Id, Fault Why)>();
+        foreach (var source in question.Candidates)
+        {
+            var outcome = MeasuredCandidate.Of(source, levels, question.Pieces, question.Wishes);
+            if (outcome.TryGet(out var candidate, out var fault))
+            {
+                done.Add(candidate);
+            }
+            else if (question.LeavesOutUnplayable)
+            {
+                leftOut.Add((source.Id, fault));
+            }
+            else
+            {
+                return fault;
+            }
+        }
+
+        return new Measured(done.ToImmutable(), leftOut.ToImmutable());
+    }
+
+    private static Outcome<ChoiceAnswer> Rank(ChoiceQuestion question, Measured measured)
+    {
+        var criteria = question.Wishes.Criteria;
+        var candidates = measured.Candidates;
+        var anchors = criteria.Select(criterion => question.AnchorOf(criterion.Id)).ToImmutableArray();
+        var notMeasured = NotMeasured(question.Wishes, criteria, candidates);
+        return question
+            .Wishes.WeightsOf(criteria, notMeasured)
+            .Then(weights =>
+                ChoiceTable
+                    .Of(
+                        [.. criteria.Select(criterion => criterion.Id)],
+                        [.. candidates.Select(candidate => RowOf(candidate, anchors))]
+                    )
+                    .Then(table => Choice.Of(table, weights))
+            )
+            .Then<ChoiceAnswer>(choice =>
+            {
+                var draws = DrawsOf(candidates, anchors);
+                return new ChoiceAnswer
+                {
+                    Question = question,
+                    Criteria = criteria,
+                    Candidates = candidates,
+                    Choice = choice,
+                    Draws = draws,
+                    Ranking = Ranking.Of(choice, question.Method),
+                    AllWeightings = WeightingShares.Of(choice, keepsOrder: false),
+                    OrderedWeightings = WeightingShares.Of(choice, keepsOrder: true),
+                    OtherDraws = DrawShares.Of(choice, draws),
+                    Flips = FlipPoints.Of(choice),
+                    SmallestChange = SmallestChange.Of(choice),
+                    Dominators = ParetoFront.Dominators(choice),
+                    LeftOut = measured.LeftOut,
+                    NotMeasured = notMeasured,
+                };
+            });
+    }
+
+    // Where the teacher has not asked for it by name, a criterion that nobody can be measured on is set aside and told.
+    private static ImmutableArray<Criterion> NotMeasured(
+        Wishes wishes,
+        ImmutableArray<Criterion> criteria,
+        ImmutableArray<MeasuredCandidate> candidates
+    ) =>
+        wishes.AreNamed
+            ? []
+            : [.. criteria.Where((_, k) => candidates.All(candidate => candidate.Figures[k].Raw is null))];
+
+    private static Candidate RowOf(MeasuredCandidate measured, ImmutableArray<Anchor> anchors) =>
+        new(
+            measured.Source.Id,
+            [
+                .. measured.Figures.Select(
+                    (figure, k) =>
+                        figure.Raw is { } raw
+                            ? new Mark(
+                                anchors[k].ValueOf(raw),
+                                Spread.Of([.. figure.Draws.Select(anchors[k].ValueOf)])
+                            )
+                            : new Mark(null)
+                ),
+            ]
+        )
+        {
+            Family = measured.Source.Family,
+        };
+
+    private static ImmutableArray<double[]> DrawsOf(
+        ImmutableArray<MeasuredCandidate> candidates,
+        ImmutableArray<Anchor> anchors
+    ) =>
+        [
+            .. Enumerable
+                .Range(0, Figure.DrawCount)
+                .Select(d =>
+                    candidates
+                        .SelectMany(candidate =>
+                            candidate.Figures.Select(
+                                (figure, k) =>
+                                    figure.Raw is null
+                                        ? ChoiceTable.MissingCountsAs
+                                        : anchors[k].ValueOf(figure.At(d))
+                            )
+                        )
+                        .ToArray()
+                ),
+        ];
+
+    private sealed record Measured(
+        ImmutableArray<MeasuredCandidate> Candidates,
+        ImmutableArray<(string Id, Fault Why)> LeftOut
+    );
+}

@@ -1,0 +1,71 @@
+using Passagework.Foundation;
+using Passagework.Hands;
+using Passagework.Rhythm;
+
+namespace Passagework.Choosing.Explaining;
+
+/// <summary>Rhythmic ambiguity in words: which feels the groups announce, and how long accents drift in the others.</summary>
+internal sealed class AmbiguityVoice : ICriterionVoice
+{
+    public string Missing => "it has no groups of two notes or more, so no accents that could move";
+
+    public string Sentence(MeasuredCandidate candidate) => Fit(candidate).Sentence ?? Missing;
+
+    public string Pro(MeasuredCandidate candidate) => Sentence(candidate);
+
+    public string Con(MeasuredCandidate candidate)
+    {
+        var locked = Names(candidate, FeelGrade.Locked);
+        if (locked.Count == 0)
+        {
+            return Sentence(candidate);
+        }
+
+        var drift = Drift(candidate);
+        var first = $"announces {Shares.List(locked)}: each group starts on a beat";
+        return drift.Length == 0 ? first : $"{first}; {drift}";
+    }
+
+    public string Better(MeasuredCandidate better, MeasuredCandidate worse)
+    {
+        var locked = Names(worse, FeelGrade.Locked);
+        return locked.Count > 0
+            ? $"no one feel is announced, where the other locks to {Shares.List(locked)}"
+            : "the accents visit more places of the beat";
+    }
+
+    // In which plain feels accents wander, and how long until they are back at a bar line.
+    private static string Drift(MeasuredCandidate candidate)
+    {
+        var line = candidate.Forms[0].Realization.Line;
+        var groups = LineGroups.Of(line);
+        var meter = line.Recipe.Rhythm.Meter;
+        var drifting = Fit(candidate)
+            .Feels.Where(feel =>
+                feel.Feel.Swing.IsStraight && feel.Grade is FeelGrade.Resolving or FeelGrade.Open
+            )
+            .Where(feel => feel.Feel.NotesPerBeat is 2 or 3 or 4)
+            .Select(feel =>
+                (
+                    Name: FeelNames.Of(feel.Feel),
+                    Bars: GroupFit.Of(groups, meter, feel.Feel.NotesPerBeat)?.BarsToRealign ?? 0
+                )
+            )
+            .GroupBy(feel => feel.Bars)
+            .OrderBy(same => same.Key)
+            .Select(same =>
+                $"in {Shares.List([.. same.Select(feel => feel.Name)])} its accents drift for {NumberWords.Of(same.Key, "bar")}"
+            );
+        return Shares.List([.. drifting]);
+    }
+
+    private static List<string> Names(MeasuredCandidate candidate, FeelGrade grade) =>
+        Fit(candidate)
+            .Feels.Where(feel => feel.Grade == grade && feel.Feel.Swing.IsStraight)
+            .Select(feel => FeelNames.Of(feel.Feel))
+            .ToList();
+
+    private static GroupFit Fit(MeasuredCandidate candidate) =>
+        candidate.Forms[0].Measured.Fit
+        ?? throw new InvalidOperationException("A figure that was measured has groups.");
+}
