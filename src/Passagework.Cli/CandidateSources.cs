@@ -37,7 +37,8 @@ internal static class CandidateSources
             : found.ToImmutable();
     }
 
-    private static Outcome<CandidateSource> Find(string name, Terminal terminal) =>
+    /// <summary>A family, an exercise of the library or a file.</summary>
+    public static Outcome<CandidateSource> Find(string name, Terminal terminal) =>
         Library.Families.Contains(name)
             ? CandidateSource.OfFamily(name)
             : ExerciseSource

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Passagework.Choosing;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Hands;
@@ -14,8 +15,6 @@ internal sealed record PreparingSource(
     ImmutableArray<LeftOutPiece> LeftOut
 )
 {
-    private const string UsualForm = "up-and-down";
-
     /// <summary>
     /// Families (their up-and-down form with both first strokes, all forms where there is none) or exercises as they are
     /// written; every family where none is named. What is named must be playable.
@@ -31,8 +30,9 @@ internal sealed record PreparingSource(
         var leftOut = ImmutableArray.CreateBuilder<LeftOutPiece>();
         foreach (var name in names.Count == 0 ? Library.Families : [.. names.Distinct()])
         {
-            var found = Forms(name, terminal)
-                .Then(forms => Played(forms.Name, forms.Recipes, piece.Line.Recipe, player));
+            var found = CandidateSources
+                .Find(name, terminal)
+                .Then(source => Played(source, piece.Line.Recipe, player));
             if (found.TryGet(out var exercise, out var fault))
             {
                 exercises.Add(exercise);
@@ -50,44 +50,11 @@ internal sealed record PreparingSource(
         return SameName(exercises) ?? new PreparingSource(exercises.ToImmutable(), leftOut.ToImmutable());
     }
 
-    private static Outcome<(string Name, ImmutableArray<Recipe> Recipes)> Forms(
-        string name,
-        Terminal terminal
-    )
-    {
-        if (Library.OfFamily(name) is not { IsEmpty: false } forms || File.Exists(name))
-        {
-            return ExerciseSource
-                .Find(name, terminal)
-                .Then<(string, ImmutableArray<Recipe>)>(source => (source.Name, [source.Recipe]));
-        }
-
-        var usual = forms.Where(form => form.Form == UsualForm).ToImmutableArray();
-        return (
-            name,
-            [
-                .. (usual.IsEmpty ? forms : usual).SelectMany(form =>
-                    new[] { FirstStroke.Down, FirstStroke.Up }.Select(first =>
-                        form.Recipe with
-                        {
-                            Picking = form.Recipe.Picking with { First = first },
-                        }
-                    )
-                ),
-            ]
-        );
-    }
-
     // Moves can be compared only on one instrument and under one technique: those of the piece.
-    private static Outcome<PreparingExercise> Played(
-        string name,
-        ImmutableArray<Recipe> recipes,
-        Recipe piece,
-        Player player
-    )
+    private static Outcome<PreparingExercise> Played(CandidateSource source, Recipe piece, Player player)
     {
-        var takes = ImmutableArray.CreateBuilder<Realization>(recipes.Length);
-        foreach (var recipe in recipes)
+        var takes = ImmutableArray.CreateBuilder<Realization>(source.Forms.Length);
+        foreach (var recipe in source.Forms)
         {
             var plan = recipe.Picking with
             {
@@ -99,13 +66,13 @@ internal sealed record PreparingSource(
                 .Then(line => Realizer.Realize(line, player));
             if (!played.TryGet(out var take, out var fault))
             {
-                return fault with { Where = $"{name}: {fault.Where}".TrimEnd(':', ' ') };
+                return fault with { Where = $"{source.Id}: {fault.Where}".TrimEnd(':', ' ') };
             }
 
             takes.Add(take);
         }
 
-        return new PreparingExercise(name, takes.MoveToImmutable());
+        return new PreparingExercise(source.Id, takes.MoveToImmutable());
     }
 
     private static Outcome<PreparingSource>? SameName(IEnumerable<PreparingExercise> exercises) =>

@@ -17,16 +17,17 @@ public sealed record LeftOutPiece(string Name, string Why);
 /// </example>
 public sealed class PieceCollection : IReadOnlyCollection<Piece>
 {
-    private readonly ImmutableArray<Piece> _all;
+    private readonly ImmutableArray<KnownPiece> _all;
+    private readonly ImmutableArray<bool> _kept;
 
     private PieceCollection(
-        ImmutableArray<Piece> all,
+        ImmutableArray<KnownPiece> all,
         ImmutableArray<bool> kept,
         ImmutableArray<LeftOutPiece> leftOut
     )
     {
-        _all = all;
-        Pieces = [.. all.Where((_, number) => kept[number])];
+        (_all, _kept) = (all, kept);
+        Pieces = [.. all.Where((_, number) => kept[number]).Select(known => known.Piece)];
         LeftOut = leftOut;
         Moves = Distribution<MoveClass>.Together(Pieces.Select(piece => piece.Classes));
         Solos = new SoloSet(Pieces.Select(piece => piece.Line));
@@ -82,7 +83,11 @@ public sealed class PieceCollection : IReadOnlyCollection<Piece>
 
         return pieces.Count == 0
             ? Nothing(leftOut)
-            : new PieceCollection(pieces.ToImmutable(), [.. pieces.Select(_ => true)], leftOut.ToImmutable());
+            : new PieceCollection(
+                [.. pieces.Select(piece => new KnownPiece(piece, SharedRuns.Of(piece.Line)))],
+                [.. pieces.Select(_ => true)],
+                leftOut.ToImmutable()
+            );
     }
 
     /// <inheritdoc cref="Of(IEnumerable{ValueTuple{string, Outcome{Line}}}, Player, Technique)"/>
@@ -109,15 +114,15 @@ public sealed class PieceCollection : IReadOnlyCollection<Piece>
         var runs = new SharedRuns(exercise);
         ImmutableArray<bool> kept =
         [
-            .. _all.Select(piece => Pieces.Contains(piece) && !runs.MakeUp(piece.Line)),
+            .. _all.Select((known, number) => _kept[number] && !runs.MakeUp(known.Runs)),
         ];
-        var gone = Pieces.Where(piece => !kept[_all.IndexOf(piece)]).ToList();
+        var gone = _all.Where((_, number) => _kept[number] && !kept[number]).ToList();
         return gone.Count == 0
             ? this
             : new PieceCollection(
                 _all,
                 kept,
-                LeftOut.AddRange(gone.Select(piece => new LeftOutPiece(piece.Name, SharedRuns.Why)))
+                LeftOut.AddRange(gone.Select(known => new LeftOutPiece(known.Piece.Name, SharedRuns.Why)))
             );
     }
 
@@ -145,4 +150,6 @@ public sealed class PieceCollection : IReadOnlyCollection<Piece>
                 leftOut[0].Name,
                 leftOut[0].Why
             );
+
+    private sealed record KnownPiece(Piece Piece, CellShape[] Runs);
 }

@@ -18,27 +18,34 @@ internal sealed class SharedRuns
     private const int PieceParts = 3;
     private readonly HashSet<CellShape> _runs;
 
-    public SharedRuns(Line exercise)
+    public SharedRuns(Line exercise) => _runs = [.. Of(exercise)];
+
+    /// <summary>The runs of eight notes that begin at each note of a line.</summary>
+    public static CellShape[] Of(Line line)
     {
-        var melody = new Melody(exercise);
-        _runs = [.. Starts(melody).Select(start => melody.Shape(start, FewestNotes))];
+        var melody = new Melody(line);
+        return
+        [
+            .. Enumerable
+                .Range(0, Math.Max(0, melody.Count - FewestNotes + 1))
+                .Select(start => melody.Shape(start, FewestNotes)),
+        ];
     }
 
-    /// <summary>Whether a piece holds the exercise.</summary>
-    public bool MakeUp(Line piece)
+    /// <summary>Whether a piece of these runs holds the exercise.</summary>
+    public bool MakeUp(ReadOnlySpan<CellShape> piece)
     {
-        var melody = new Melody(piece);
         var (shared, counted) = (0, 0);
-        foreach (var start in Starts(melody).Where(start => _runs.Contains(melody.Shape(start, FewestNotes))))
+        for (var start = 0; start < piece.Length; start++)
         {
-            // Windows overlap: only what lies beyond the last one is new.
-            shared += start + FewestNotes - Math.Max(start, counted);
-            counted = start + FewestNotes;
+            if (_runs.Contains(piece[start]))
+            {
+                // Runs overlap: only what lies beyond the last one is new.
+                shared += start + FewestNotes - Math.Max(start, counted);
+                counted = start + FewestNotes;
+            }
         }
 
-        return shared > 0 && shared * PieceParts >= melody.Count;
+        return shared > 0 && shared * PieceParts >= piece.Length + FewestNotes - 1;
     }
-
-    private static IEnumerable<int> Starts(Melody melody) =>
-        Enumerable.Range(0, Math.Max(0, melody.Count - FewestNotes + 1));
 }

@@ -68,7 +68,7 @@ public sealed class SoloSet
         ExpectedShare(shape) is > 0 and var expected ? ShareHolding(shape) / expected : null;
 
     /// <summary>Whether a figure is in half again as many solos as by chance (assumed).</summary>
-    public bool BeatsChance(CellShape shape) => Lift(shape) >= LeastLift;
+    public bool BeatsChance(CellShape shape) => Holding(shape) > 0 && Lift(shape) >= LeastLift;
 
     /// <summary>Whether it may be said that a figure lives in this music: in a tenth of the solos and half again as many as by chance (both assumed).</summary>
     public bool IsAtHome(CellShape shape) => ShareHolding(shape) >= LeastShare && BeatsChance(shape);

@@ -53,5 +53,5 @@ public class SharedRunsTests
     }
 
     private static bool Hold(string exercise, string piece) =>
-        new SharedRuns(Tunes.Of(exercise)).MakeUp(Tunes.Of(piece));
+        new SharedRuns(Tunes.Of(exercise)).MakeUp(SharedRuns.Of(Tunes.Of(piece)));
 }

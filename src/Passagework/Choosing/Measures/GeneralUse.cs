@@ -59,9 +59,18 @@ public sealed record GeneralUse
     /// <param name="music">The repertoire in force.</param>
     public static GeneralUse Of(Distribution<MoveClass> moves, double leastCount, PieceCollection music)
     {
-        var precision = Coverage.Of(moves, music.Moves) ?? 0;
-        var recall = Coverage.Of(music.Moves, moves, leastCount) ?? 0;
+        var (met, given) = (0L, 0L);
+        foreach (var each in moves.Classes)
+        {
+            var (here, there) = (moves.CountOf(each), music.Moves.CountOf(each));
+            met += there > 0 ? here : 0;
+            given += here >= leastCount ? there : 0;
+        }
+
         var measured = !moves.IsEmpty && !music.Moves.IsEmpty;
+        var (precision, recall) = measured
+            ? ((double)met / moves.Total, (double)given / music.Moves.Total)
+            : (0, 0);
         return new GeneralUse
         {
             Raw = measured ? Joined(precision, recall) : null,
@@ -69,9 +78,7 @@ public sealed record GeneralUse
             Precision = precision,
             Recall = recall,
             Moves = moves.Total,
-            MovesMet = moves
-                .Classes.Where(each => music.Moves.CountOf(each) > 0)
-                .Sum(each => (long)moves.CountOf(each)),
+            MovesMet = met,
             Pieces = music.Pieces.Length,
         };
     }

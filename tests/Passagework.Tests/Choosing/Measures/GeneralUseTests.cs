@@ -82,6 +82,8 @@ public class GeneralUseTests
                     var music = Music.Of(pieces);
                     var moves = Piece.Of("x", Lines.Of(exercise), Music.Player).OrThrow().Classes;
                     var use = GeneralUse.Of(moves, least, music);
+                    Assert.Equal(Coverage.Of(moves, music.Moves) ?? -1, use.Precision, 1e-12);
+                    Assert.Equal(Coverage.Of(music.Moves, moves, least) ?? -1, use.Recall, 1e-12);
                     for (var r = 0; r < PieceResamples.Count; r += 41)
                     {
                         var again = GeneralUse.Of(moves, least, Music.Repeated(music, r));
