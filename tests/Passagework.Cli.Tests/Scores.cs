@@ -34,17 +34,15 @@ internal static class Scores
         + "<note><pitch><step>C</step><octave>4</octave></pitch><duration>4</duration><voice>4</voice></note>"
         + "</measure>";
 
+    /// <summary>How a part begins: 4/4, a quarter to the division.</summary>
+    public const string FirstMeasure =
+        "<measure number=\"1\"><attributes><divisions>1</divisions><time><beats>4</beats><beat-type>4</beat-type></time></attributes>";
+
     /// <summary>A score of these bars in 4/4, a quarter to the division.</summary>
-    public static string Of(string measures)
-    {
-        const string attributes =
-            "<attributes><divisions>1</divisions><time><beats>4</beats><beat-type>4</beat-type></time></attributes>";
-        var first = measures.IndexOf('>', StringComparison.Ordinal) + 1;
-        return "<?xml version=\"1.0\"?><score-partwise version=\"4.0\"><part-list><score-part id=\"P1\">"
-            + "<part-name>Guitar</part-name></score-part></part-list><part id=\"P1\">"
-            + measures[..first]
-            + attributes
-            + measures[first..]
-            + "</part></score-partwise>";
-    }
+    public static string Of(string measures) =>
+        "<?xml version=\"1.0\"?><score-partwise version=\"4.0\"><part-list><score-part id=\"P1\">"
+        + "<part-name>Guitar</part-name></score-part></part-list><part id=\"P1\">"
+        + FirstMeasure
+        + measures[(measures.IndexOf('>', StringComparison.Ordinal) + 1)..]
+        + "</part></score-partwise>";
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Passagework.Exercises;
 using Passagework.Foundation;
-using Passagework.Hands;
 using Passagework.Notation;
 
 namespace Passagework.Repertoire;
@@ -44,23 +43,6 @@ public static class BuiltInPieces
 
     /// <summary>Their notes.</summary>
     public static ImmutableArray<(string Id, Line Line)> Lines => Loaded.Value;
-
-    /// <summary>All of them fingered and stroked for a player.</summary>
-    public static Outcome<ImmutableArray<Piece>> For(Player player)
-    {
-        var pieces = ImmutableArray.CreateBuilder<Piece>();
-        foreach (var (_, line) in Lines)
-        {
-            if (!Piece.Of(line.Recipe.Title ?? "", line, player).TryGet(out var piece, out var fault))
-            {
-                return fault;
-            }
-
-            pieces.Add(piece);
-        }
-
-        return pieces.ToImmutable();
-    }
 
     private static Line Load(string id)
     {

@@ -52,7 +52,7 @@ public class BuiltInPiecesTests
     [Fact]
     public void Every_piece_can_be_played_and_keeps_its_places() =>
         Assert.All(
-            BuiltInPieces.For(Player.At(3)).OrThrow(),
+            PieceCollection.BuiltIn(Player.At(3), Technique.Alternate).OrThrow(),
             piece =>
             {
                 Assert.All(piece.Line.Notes, note => Assert.NotNull(note.Place));
