@@ -155,7 +155,7 @@ internal static class ChoosingCommand
                     ],
                     Pieces = PieceCollection.Of(music, player, technique).OrThrow(),
                     Wishes = wishes,
-                    LeavesOutUnplayable = true,
+                    LeavesOutUnfit = true,
                 }
             )
             .OrThrow();
