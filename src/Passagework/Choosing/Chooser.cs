@@ -19,16 +19,22 @@ public static class Chooser
         var levels = new PlayerLevels(question.Player);
         var done = ImmutableArray.CreateBuilder<MeasuredCandidate>();
         var leftOut = ImmutableArray.CreateBuilder<(string Id, Fault Why)>();
-        foreach (var source in question.Candidates)
+        // Each on its own, so that the answer does not hang on who is measured when.
+        var outcomes = question
+            .Candidates.AsParallel()
+            .AsOrdered()
+            .Select(source =>
+                (source.Id, Outcome: MeasuredCandidate.Of(source, levels, question.Pieces, question.Wishes))
+            );
+        foreach (var (id, outcome) in outcomes)
         {
-            var outcome = MeasuredCandidate.Of(source, levels, question.Pieces, question.Wishes);
             if (outcome.TryGet(out var candidate, out var fault))
             {
                 done.Add(candidate);
             }
             else if (question.LeavesOutUnfit)
             {
-                leftOut.Add((source.Id, fault));
+                leftOut.Add((id, fault));
             }
             else
             {
