@@ -62,12 +62,36 @@ internal static class ChoosingCommand
             );
         }
 
+        Pairs(answer);
         var clear = answer.Criteria.Where(
             (_, k) => !answer.IsClear(answer.Ranking.Leader, answer.RunnerUp, k)
         );
         Print(
             $"\nNo clear difference of the first two on: {string.Join(", ", clear.Select(each => each.Title))}\n"
         );
+    }
+
+    private static void Pairs(ChoiceAnswer answer)
+    {
+        for (var a = 0; a < answer.Candidates.Length; a++)
+        {
+            for (var b = a + 1; b < answer.Candidates.Length; b++)
+            {
+                var cells = answer.Criteria.Select(
+                    (criterion, k) => Text($"{criterion.Title} {Ahead(answer, a, b, k)}")
+                );
+                Print(
+                    $"{answer.Candidates[a].Source.Id} over {answer.Candidates[b].Source.Id}, cases of 200: {string.Join(", ", cells)}, together {answer.DrawsAhead(a, b)}"
+                );
+            }
+        }
+    }
+
+    // On the raw figures, which the anchors can't cut off.
+    private static int Ahead(ChoiceAnswer answer, int a, int b, int k)
+    {
+        var (one, other) = (answer.Candidates[a].Figures[k], answer.Candidates[b].Figures[k]);
+        return Enumerable.Range(0, Figure.DrawCount).Count(d => one.At(d) > other.At(d));
     }
 
     private static string Cell(ChoiceAnswer answer, int a, int k)
@@ -81,18 +105,17 @@ internal static class ChoosingCommand
     private static void Winners(string title, string[] families, Wishes wishes)
     {
         Console.WriteLine($"**{title}**\n");
-        var heads = Repertoires.SelectMany(music =>
-            Techniques.Select(technique => $"{music.Name}, {Name(technique)}")
-        );
-        Print($"| level | {string.Join(" | ", heads)} |");
-        Print($"|---|{string.Concat(heads.Select(_ => "---|"))}");
-        for (var level = 0; level < Player.LevelNames.Length; level++)
+        Print($"| music, technique | {string.Join(" | ", Player.LevelNames)} |");
+        Print($"|---|{string.Concat(Player.LevelNames.Select(_ => "---|"))}");
+        foreach (var music in Repertoires)
         {
-            var cells =
-                from music in Repertoires
-                from technique in Techniques
-                select Winner(Ask(families, level, technique, music.Holds, wishes));
-            Print($"| {Player.LevelNames[level]} | {string.Join(" | ", cells)} |");
+            foreach (var technique in Techniques)
+            {
+                var cells = Enumerable
+                    .Range(0, Player.LevelNames.Length)
+                    .Select(level => Winner(Ask(families, level, technique, music.Holds, wishes)));
+                Print($"| {music.Name}, {Name(technique)} | {string.Join(" | ", cells)} |");
+            }
         }
 
         Console.WriteLine();
@@ -101,7 +124,7 @@ internal static class ChoosingCommand
     private static string Winner(ChoiceAnswer answer)
     {
         var leader = answer.Ranking.Leader;
-        var unclear = answer.LeadIsClear ? "" : " (not clear)";
+        var unclear = answer.LeadIsClear ? "" : " ~";
         return Text($"{answer.Leader.Source.Id} {100 * answer.AllWeightings.First[leader]:0} %{unclear}");
     }
 
@@ -155,7 +178,7 @@ internal static class ChoosingCommand
                     ],
                     Pieces = PieceCollection.Of(music, player, technique).OrThrow(),
                     Wishes = wishes,
-                    LeavesOutUnplayable = true,
+                    LeavesOutUnfit = true,
                 }
             )
             .OrThrow();

@@ -101,7 +101,7 @@ internal sealed class ChooseCommand
                                         Pieces = pieces,
                                         Wishes = wishes,
                                         Method = method,
-                                        LeavesOutUnplayable = (parsed.GetValue(_exercises) ?? []).Length == 0,
+                                        LeavesOutUnfit = (parsed.GetValue(_exercises) ?? []).Length == 0,
                                     })
                             )
                     )

@@ -79,6 +79,7 @@ internal static class ChoiceJson
             ["values"] = new JsonArray([.. answer.Criteria.Select(JsonNode (_, k) => ValueOf(answer, a, k))]),
             ["pros"] = Texts(remarks.Pros),
             ["cons"] = Texts(remarks.Cons),
+            ["notes"] = Texts(remarks.Notes),
             ["piecesLeftOut"] = Texts(answer.Candidates[a].PiecesLeftOut),
         };
     }

@@ -43,9 +43,14 @@ internal static class ChoiceTableText
 
         text.AppendLine()
             .AppendLine(
-                "Values from 0 to 100 with their errors; 'first in' is the share of all ways of weighing in"
+                "Values with their errors: 0 is what the weakest tenth of all figures of three to eight notes in one"
             )
-            .AppendLine("which it comes first. A dot is a value that could not be measured.");
+            .AppendLine(
+                "box reaches, 100 the strongest tenth. 'First in' is the share of all ways of weighing in which it"
+            )
+            .AppendLine(
+                "comes first; what can't be told apart shares a place. A dot is a value that could not be measured."
+            );
     }
 
     private static void Row(StringBuilder text, ChoiceAnswer answer, Standing standing, int names)

@@ -47,7 +47,7 @@ internal static class ChoiceText
         var recipe = answer.Candidates[0].Source.Forms[0];
         var technique = Exercises.RecipeWords.Techniques.Of(recipe.Picking.Technique);
         return Text(
-            $"Which of {answer.Candidates.Length} exercises, {player} player, {technique} strokes, beside {answer.Question.Pieces.Count} pieces"
+            $"Which of {answer.Candidates.Length} exercises; player: {player}, technique: {technique}, beside {answer.Question.Pieces.Count} pieces"
         );
     }
 
@@ -112,24 +112,9 @@ internal static class ChoiceText
             Wrapped(text, "   - ", con);
         }
 
-        foreach (var k in answer.Choice.Weights.Used.Where(k => answer.Choice.Table.IsMissing(a, k)))
+        foreach (var note in remarks.Notes)
         {
-            var sentence = FigureSentences.Of(answer, a, k).TrimEnd('.');
-            Wrapped(
-                text,
-                "   . ",
-                $"{answer.Criteria[k].Title}: {sentence}; it counts as half, and as anything when ways of weighing are tried."
-            );
-        }
-
-        if (answer.Dominators[a] is { } better)
-        {
-            Wrapped(text, "   . ", $"{Title(answer, better)} is at least as good on everything that counts.");
-        }
-
-        foreach (var piece in answer.Candidates[a].PiecesLeftOut)
-        {
-            Wrapped(text, "   . ", $"The piece {piece} holds it and was not counted for it.");
+            Wrapped(text, "   . ", note);
         }
     }
 
@@ -145,9 +130,9 @@ internal static class ChoiceText
             Wrapped(text, "", $"On none of them could {criterion.Title} be measured, so it does not count.");
         }
 
-        foreach (var (id, why) in answer.LeftOut)
+        foreach (var (_, why) in answer.LeftOut)
         {
-            Wrapped(text, "", $"Left out: {id}, {why}.");
+            Wrapped(text, "", $"Left out: {why}.");
         }
     }
 

@@ -5,7 +5,8 @@ namespace Passagework.Cli.Output;
 /// <summary>A feel and how groups lie in it, in words.</summary>
 internal static class FeelText
 {
-    public static string Of(GradedFeel graded) => $"{FeelNames.Of(graded.Feel)} {Grade(graded.Grade)}";
+    public static string Of(GradedFeel graded, Meter meter) =>
+        $"{FeelNames.Of(graded.Feel, meter)} {Grade(graded.Grade)}";
 
     private static string Grade(FeelGrade grade) =>
         grade switch

@@ -225,7 +225,8 @@ internal static class MeasurementText
                 $"  group starts meet a beat again after {Counted(fit.BeatsToRealign, "beat")}, a bar line after {Counted(fit.BarsToRealign, "bar")}"
             )
         );
-        text.AppendLine($"  in {string.Join(", ", fit.Feels.Select(FeelText.Of))}");
+        var meter = measured.Realization.Line.Recipe.Rhythm.Meter;
+        text.AppendLine($"  in {string.Join(", ", fit.Feels.Select(feel => FeelText.Of(feel, meter)))}");
     }
 
     private static string Times(int count) =>

@@ -47,7 +47,7 @@ public sealed record ChoiceAnswer
     public required ImmutableArray<(string Id, Fault Why)> LeftOut { get; init; }
 
     /// <summary>Criteria that would have counted but can be measured on nobody.</summary>
-    public required ImmutableArray<Criterion> NotMeasured { get; init; }
+    public ImmutableArray<Criterion> NotMeasured { get; init; } = [];
 
     /// <summary>The best.</summary>
     public MeasuredCandidate Leader => Candidates[Ranking.Leader];
@@ -66,11 +66,23 @@ public sealed record ChoiceAnswer
     public MeasuredCandidate RunnerUpCandidate => Candidates[RunnerUp];
 
     /// <summary>Whether the leader is ahead of the runner-up in nine of ten draws of hands and music.</summary>
-    public bool LeadIsClear => OtherDraws.Behind[RunnerUp] >= DrawShares.Clear;
+    public bool LeadIsClear => DrawsAhead(Ranking.Leader, RunnerUp) >= DrawShares.Clear * Figure.DrawCount;
 
     /// <summary>How clearly the leader is ahead of the runner-up, in words.</summary>
     public string ClosenessWords =>
         LeadIsClear ? Closeness.Words(OrderedWeightings.Behind[RunnerUp]) : Closeness.NotClear;
+
+    /// <summary>In how many of the draws one candidate is ahead of another with the weights as they are.</summary>
+    public int DrawsAhead(int first, int second)
+    {
+        var width = Criteria.Length;
+        return Draws.Count(draw => Margin(draw) > Ranking.Tolerance);
+
+        double Margin(double[] draw) =>
+            Choice.Weights.Used.Sum(k =>
+                Choice.Weights.Shares[k] * (draw[(first * width) + k] - draw[(second * width) + k])
+            );
+    }
 
     /// <summary>What is worth 0 and 1 on a criterion.</summary>
     public Anchor AnchorOf(int criterion) => Question.AnchorOf(Criteria[criterion].Id);

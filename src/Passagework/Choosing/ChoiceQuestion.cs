@@ -26,8 +26,11 @@ public sealed record ChoiceQuestion
     /// <summary>How values become places.</summary>
     public IRankingMethod Method { get; init; } = RankingMethods.All[0];
 
-    /// <summary>Whether candidates that no hand can play are left out and told; else the question is refused.</summary>
-    public bool LeavesOutUnplayable { get; init; }
+    /// <summary>
+    /// Whether candidates that no hand can play, or that nothing that counts can be measured on, are left out and told; else the
+    /// question is refused.
+    /// </summary>
+    public bool LeavesOutUnfit { get; init; }
 
     /// <summary>What is worth 0 and 1 on a criterion: as the teacher says, else built in or got from the music at hand.</summary>
     public Anchor AnchorOf(string criterion)

@@ -19,16 +19,22 @@ public static class Chooser
         var levels = new PlayerLevels(question.Player);
         var done = ImmutableArray.CreateBuilder<MeasuredCandidate>();
         var leftOut = ImmutableArray.CreateBuilder<(string Id, Fault Why)>();
-        foreach (var source in question.Candidates)
+        // Each on its own, so that the answer does not hang on who is measured when.
+        var outcomes = question
+            .Candidates.AsParallel()
+            .AsOrdered()
+            .Select(source =>
+                (source.Id, Outcome: MeasuredCandidate.Of(source, levels, question.Pieces, question.Wishes))
+            );
+        foreach (var (id, outcome) in outcomes)
         {
-            var outcome = MeasuredCandidate.Of(source, levels, question.Pieces, question.Wishes);
             if (outcome.TryGet(out var candidate, out var fault))
             {
                 done.Add(candidate);
             }
-            else if (question.LeavesOutUnplayable)
+            else if (question.LeavesOutUnfit)
             {
-                leftOut.Add((source.Id, fault));
+                leftOut.Add((id, fault));
             }
             else
             {
@@ -42,40 +48,73 @@ public static class Chooser
     private static Outcome<ChoiceAnswer> Rank(ChoiceQuestion question, Measured measured)
     {
         var criteria = question.Wishes.Criteria;
-        var candidates = measured.Candidates;
-        var anchors = criteria.Select(criterion => question.AnchorOf(criterion.Id)).ToImmutableArray();
-        var notMeasured = NotMeasured(question.Wishes, criteria, candidates);
+        var notMeasured = NotMeasured(question.Wishes, criteria, measured.Candidates);
         return question
             .Wishes.WeightsOf(criteria, notMeasured)
             .Then(weights =>
-                ChoiceTable
-                    .Of(
-                        [.. criteria.Select(criterion => criterion.Id)],
-                        [.. candidates.Select(candidate => RowOf(candidate, anchors))]
-                    )
-                    .Then(table => Choice.Of(table, weights))
-            )
-            .Then<ChoiceAnswer>(choice =>
             {
-                var draws = DrawsOf(candidates, anchors);
-                return new ChoiceAnswer
-                {
-                    Question = question,
-                    Criteria = criteria,
-                    Candidates = candidates,
-                    Choice = choice,
-                    Draws = draws,
-                    Ranking = Ranking.Of(choice, question.Method),
-                    AllWeightings = WeightingShares.Of(choice, keepsOrder: false),
-                    OrderedWeightings = WeightingShares.Of(choice, keepsOrder: true),
-                    OtherDraws = DrawShares.Of(choice, draws),
-                    Flips = FlipPoints.Of(choice),
-                    SmallestChange = SmallestChange.Of(choice),
-                    Dominators = ParetoFront.Dominators(choice),
-                    LeftOut = measured.LeftOut,
-                    NotMeasured = notMeasured,
-                };
+                var fit = question.LeavesOutUnfit ? Fit(measured, weights) : measured;
+                return Table(question, fit)
+                    .Then(table => Choice.Of(table, weights))
+                    .Then<ChoiceAnswer>(choice =>
+                        Answer(question, fit, choice) with
+                        {
+                            NotMeasured = notMeasured,
+                        }
+                    );
             });
+    }
+
+    // Without those that nothing that counts can be measured on.
+    private static Measured Fit(Measured measured, CriterionWeights weights)
+    {
+        var unfit = measured
+            .Candidates.Where(candidate => weights.Used.All(k => candidate.Figures[k].Raw is null))
+            .ToList();
+        return new Measured(
+            measured.Candidates.RemoveRange(unfit),
+            measured.LeftOut.AddRange(
+                unfit.Select(candidate =>
+                    (
+                        candidate.Source.Id,
+                        new Fault("nothing that counts can be measured", candidate.Source.Id)
+                    )
+                )
+            )
+        );
+    }
+
+    private static Outcome<ChoiceTable> Table(ChoiceQuestion question, Measured measured)
+    {
+        var anchors = AnchorsOf(question);
+        return ChoiceTable.Of(
+            [.. question.Wishes.Criteria.Select(criterion => criterion.Id)],
+            [.. measured.Candidates.Select(candidate => RowOf(candidate, anchors))]
+        );
+    }
+
+    private static ImmutableArray<Anchor> AnchorsOf(ChoiceQuestion question) =>
+        [.. question.Wishes.Criteria.Select(criterion => question.AnchorOf(criterion.Id))];
+
+    private static ChoiceAnswer Answer(ChoiceQuestion question, Measured measured, Choice choice)
+    {
+        var draws = DrawsOf(measured.Candidates, AnchorsOf(question));
+        return new ChoiceAnswer
+        {
+            Question = question,
+            Criteria = question.Wishes.Criteria,
+            Candidates = measured.Candidates,
+            Choice = choice,
+            Draws = draws,
+            Ranking = Ranking.Of(choice, question.Method),
+            AllWeightings = WeightingShares.Of(choice, keepsOrder: false),
+            OrderedWeightings = WeightingShares.Of(choice, keepsOrder: true),
+            OtherDraws = DrawShares.Of(choice, draws),
+            Flips = FlipPoints.Of(choice),
+            SmallestChange = SmallestChange.Of(choice),
+            Dominators = ParetoFront.Dominators(choice),
+            LeftOut = measured.LeftOut,
+        };
     }
 
     // Where the teacher has not asked for it by name, a criterion that nobody can be measured on is set aside and told.

@@ -6,7 +6,8 @@ namespace Passagework.Rhythm;
 /// <summary>How little the accents give away where the beat is.</summary>
 internal static class Ambiguity
 {
-    private static readonly ImmutableArray<int> Divisions = [2, 3, 4, 6];
+    /// <summary>The ways of dividing a beat that are tried.</summary>
+    public static ImmutableArray<int> Divisions { get; } = [2, 3, 4, 6];
 
     /// <summary>
     /// The share of the places of the beat that accents visit until all repeats, as a mean over 2, 3, 4 and 6 notes a

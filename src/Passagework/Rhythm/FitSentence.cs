@@ -28,7 +28,10 @@ internal static class FitSentence
         // 0 stands for every part, so that it is said first.
         var said = divisions
             .Select(parts => (Parts: parts, Visited: accents.PlacesVisited(parts)))
-            .GroupBy(pair => pair.Visited == pair.Parts ? 0 : pair.Visited, pair => Name(pair.Parts, meter))
+            .GroupBy(
+                pair => pair.Visited == pair.Parts ? 0 : pair.Visited,
+                pair => FeelNames.Of(pair.Parts, meter)
+            )
             .OrderBy(group => group.Key)
             .ToImmutableArray();
         var first = said[0].Key switch
@@ -50,25 +53,4 @@ internal static class FitSentence
         var all = names.ToImmutableArray();
         return all.Length == 1 ? all[0] : $"{string.Join(", ", all[..^1])} and {all[^1]}";
     }
-
-    // What a beat in that many parts is called.
-    private static string Name(int parts, Meter meter) =>
-        (parts, meter.IsCompound) switch
-        {
-            (2, true) => "duplets",
-            (3, true) => NoteValue(meter.WrittenUnit),
-            (6, true) => NoteValue(meter.WrittenUnit * 2),
-            (3, false) => "triplets",
-            _ => NoteValue(meter.WrittenUnit * parts),
-        };
-
-    private static string NoteValue(int fractionOfWhole) =>
-        fractionOfWhole switch
-        {
-            4 => "quarters",
-            8 => "eighths",
-            16 => "sixteenths",
-            32 => "thirty-seconds",
-            _ => "sixty-fourths",
-        };
 }

@@ -139,9 +139,7 @@ public sealed class ChooserTests
 
         Assert.False(Chooser.Choose(Question(sources, Wishes.Usual)).TryGet(out _, out var fault));
         Assert.Contains("impossible", fault.ToString(), StringComparison.Ordinal);
-        var answer = Chooser
-            .Choose(Question(sources, Wishes.Usual) with { LeavesOutUnplayable = true })
-            .OrThrow();
+        var answer = Chooser.Choose(Question(sources, Wishes.Usual) with { LeavesOutUnfit = true }).OrThrow();
         Assert.Equal("impossible", Assert.Single(answer.LeftOut).Id);
         Assert.Equal(2, answer.Candidates.Length);
     }

@@ -15,7 +15,7 @@ internal sealed class AmbiguityVoice : ICriterionVoice
 
     public string Con(MeasuredCandidate candidate)
     {
-        var locked = Names(candidate, FeelGrade.Locked);
+        var locked = Locked(candidate);
         if (locked.Count == 0)
         {
             return Sentence(candidate);
@@ -28,10 +28,15 @@ internal sealed class AmbiguityVoice : ICriterionVoice
 
     public string Better(MeasuredCandidate better, MeasuredCandidate worse)
     {
-        var locked = Names(worse, FeelGrade.Locked);
-        return locked.Count > 0
-            ? $"no one feel is announced, where the other locks to {Shares.List(locked)}"
-            : "the accents visit more places of the beat";
+        var (own, others) = (Locked(better), Locked(worse));
+        if (others.Count == 0)
+        {
+            return "the accents visit more places of the beat";
+        }
+
+        return own.Count == 0
+            ? $"no one feel is announced, where the other locks to {Shares.List(others)}"
+            : $"the accents visit more places of the beat (it locks to {Shares.List(own)}, the other to {Shares.List(others)})";
     }
 
     // In which plain feels accents wander, and how long until they are back at a bar line.
@@ -47,7 +52,7 @@ internal sealed class AmbiguityVoice : ICriterionVoice
             .Where(feel => feel.Feel.NotesPerBeat is 2 or 3 or 4)
             .Select(feel =>
                 (
-                    Name: FeelNames.Of(feel.Feel),
+                    Name: FeelNames.Of(feel.Feel, meter),
                     Bars: GroupFit.Of(groups, meter, feel.Feel.NotesPerBeat)?.BarsToRealign ?? 0
                 )
             )
@@ -59,11 +64,19 @@ internal sealed class AmbiguityVoice : ICriterionVoice
         return Shares.List([.. drifting]);
     }
 
-    private static List<string> Names(MeasuredCandidate candidate, FeelGrade grade) =>
+    // Of the ways of dividing the beat that the figure counts.
+    private static List<string> Locked(MeasuredCandidate candidate) =>
         Fit(candidate)
-            .Feels.Where(feel => feel.Grade == grade && feel.Feel.Swing.IsStraight)
-            .Select(feel => FeelNames.Of(feel.Feel))
+            .Feels.Where(feel =>
+                feel.Grade == FeelGrade.Locked
+                && feel.Feel.Swing.IsStraight
+                && Ambiguity.Divisions.Contains(feel.Feel.NotesPerBeat)
+            )
+            .Select(feel => FeelNames.Of(feel.Feel, Meter(candidate)))
             .ToList();
+
+    private static Meter Meter(MeasuredCandidate candidate) =>
+        candidate.Forms[0].Realization.Line.Recipe.Rhythm.Meter;
 
     private static GroupFit Fit(MeasuredCandidate candidate) =>
         candidate.Forms[0].Measured.Fit

@@ -17,10 +17,20 @@ internal static class Changes
                 : "No way of weighing these criteria would change that.";
         }
 
+        if (answer.Ranking.IsTied)
+        {
+            return $"They are level as it is weighed now; with a little {(Gains(answer, nearest) ? "more" : "less")} weight on {answer.Criteria[nearest.Criterion].Title}, {Mention(answer, nearest.Winner)} would lead.";
+        }
+
         var (now, then) = (weights[nearest.Criterion], nearest.Weight);
         var way = then > now ? "more" : "less";
         return $"If {answer.Criteria[nearest.Criterion].Title} counted for {way} than {Percent(then)} (now {Percent(now)}), {Mention(answer, nearest.Winner)} would lead.";
     }
+
+    // Whether the one that would lead gains when the criterion counts more.
+    private static bool Gains(ChoiceAnswer answer, Flip flip) =>
+        answer.Choice.Table.Counted(flip.Winner, flip.Criterion)
+        > answer.Choice.Table.Counted(answer.Ranking.Leader, flip.Criterion);
 
     /// <summary>Whole percent, a decimal where whole ones would hide a difference.</summary>
     private static string Percent(double share) =>

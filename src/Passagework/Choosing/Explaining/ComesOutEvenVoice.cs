@@ -33,7 +33,7 @@ internal sealed class ComesOutEvenVoice : ICriterionVoice
     private static List<string> Even(MeasuredCandidate candidate) =>
         Fit(candidate)
             .Feels.Where(feel => feel.Grade != FeelGrade.Open)
-            .Select(feel => FeelNames.Of(feel.Feel))
+            .Select(feel => FeelNames.Of(feel.Feel, candidate.Forms[0].Realization.Line.Recipe.Rhythm.Meter))
             .ToList();
 
     private static GroupFit Fit(MeasuredCandidate candidate) =>

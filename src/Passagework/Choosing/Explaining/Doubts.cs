@@ -18,14 +18,22 @@ internal static class Doubts
             return $"{NumberWords.Sentence(answer.Criteria[unknown].Title)} could not be measured on both; it counts as anything from nothing to full.";
         }
 
-        var ahead = (long)Math.Round(Figure.DrawCount * answer.OtherDraws.Behind[runnerUp]);
-        var cases = FormattableString.Invariant(
-            $"with other plausible hands and music it stays ahead in {ahead} of {Figure.DrawCount} cases"
-        );
         var weakest = answer.Choice.Weights.Used.MaxBy(k => Error(answer, k, leader, runnerUp));
         return Error(answer, weakest, leader, runnerUp) > 0
-            ? $"Least sure: {answer.Criteria[weakest].Title}, which rests on {answer.Criteria[weakest].Basis}; {cases}."
+            ? $"Least sure: {answer.Criteria[weakest].Title}, which rests on {answer.Criteria[weakest].Basis}. {Cases(answer, leader, runnerUp)}"
             : "These figures are counted or marked, so nothing in them is guessed; whether they are the right ones is yours to say.";
+    }
+
+    private static string Cases(ChoiceAnswer answer, int leader, int runnerUp)
+    {
+        var (ahead, behind) = (answer.DrawsAhead(leader, runnerUp), answer.DrawsAhead(runnerUp, leader));
+        return answer.Ranking.IsTied
+            ? FormattableString.Invariant(
+                $"With other plausible hands and music the two stay level in {Figure.DrawCount - ahead - behind} of {Figure.DrawCount} cases."
+            )
+            : FormattableString.Invariant(
+                $"With other plausible hands and music it stays ahead in {ahead} of {Figure.DrawCount} cases."
+            );
     }
 
     private static double Error(ChoiceAnswer answer, int criterion, int first, int second)

@@ -32,7 +32,7 @@ internal sealed class EvenLoadVoice : ICriterionVoice
     {
         var (hands, fingers) = (Balance(better) - Balance(worse), Evenness(better) - Evenness(worse));
         return fingers > hands
-            ? $"the notes lie on more fingers (as if {Shares.Against(Effective(better), Effective(worse))} shared them alike)"
+            ? $"the notes lie on more fingers (as if {Shares.Against(Effective(better), Effective(worse), " shared them alike", 1)})"
             : $"the hands are more evenly loaded ({Shares.Against(100 * Balance(better), 100 * Balance(worse), " to 100")})";
     }
 

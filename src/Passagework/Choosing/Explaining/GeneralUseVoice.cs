@@ -7,6 +7,7 @@ namespace Passagework.Choosing.Explaining;
 internal sealed class GeneralUseVoice : ICriterionVoice
 {
     private const double Many = 0.5;
+    private const double Some = 0.05;
 
     public string Missing => "there is no music at hand to compare its moves with";
 
@@ -19,6 +20,11 @@ internal sealed class GeneralUseVoice : ICriterionVoice
     public string Pro(MeasuredCandidate candidate)
     {
         var use = candidate.GeneralUse;
+        if (use.Precision >= Many && use.Recall < Some)
+        {
+            return $"{Shares.InTen(use.Precision)} of its moves are met in the {Pieces(use)}, though it practises {Shares.InTen(use.Recall)} of theirs";
+        }
+
         return use.Precision >= Many
             ? $"builds more than itself: {Shares.InTen(use.Precision)} of its moves are met in the {Pieces(use)}, and it practises {Shares.InTen(use.Recall)} of theirs"
             : $"practises {Shares.InTen(use.Recall)} of the moves of the {Pieces(use)}";
@@ -29,7 +35,7 @@ internal sealed class GeneralUseVoice : ICriterionVoice
         var use = candidate.GeneralUse;
         return use.Precision < Many
             ? $"builds mostly itself: {Shares.InTen(use.Precision)} of its moves are met in the {Pieces(use)}"
-            : $"goes over few of the moves that music asks for: {Shares.InTen(use.Recall)} of those in the {Pieces(use)}";
+            : $"gives few of music's moves often enough to learn them: {Shares.InTen(use.Recall)} of those in the {Pieces(use)}";
     }
 
     public string Better(MeasuredCandidate better, MeasuredCandidate worse)

@@ -66,7 +66,10 @@ internal static class HandRemarks
             return "";
         }
 
-        var text = $"skips a string at {NumberWords.OutOf(skips.Count, joins.Length)} joins";
+        var text =
+            skips.Count == joins.Length
+                ? "skips a string at every join"
+                : $"skips a string at {NumberWords.OutOf(skips.Count, joins.Length)} joins";
         var strokes = skips.Select(skip => skip.From.Stroke).Distinct().ToList();
         if (!strokes.TrueForAll(stroke => stroke is Stroke.Down or Stroke.Up))
         {

@@ -35,7 +35,8 @@ internal sealed class Pair(ChoiceAnswer answer, int first, int second)
         var ahead = Ordered(term => term).Select(k => answer.Criteria[k].Title).ToList();
         if (ahead.Count > 0)
         {
-            return $"By the figures it is ahead on {Shares.List(ahead)}, but on none of them clearly.";
+            var clearly = ahead.Count == 1 ? "not clearly" : "on none of them clearly";
+            return $"By the figures it is ahead on {Shares.List(ahead)}, but {clearly}.";
         }
 
         var unknown = answer
@@ -44,7 +45,7 @@ internal sealed class Pair(ChoiceAnswer answer, int first, int second)
             .ToList();
         return unknown.Count > 0
             ? $"It is ahead only because one of the two has no figure for {Shares.List(unknown)}."
-            : "No criterion puts it ahead.";
+            : "The two measure alike on everything that counts.";
     }
 
     /// <summary>The largest difference for the second, clear or not.</summary>
@@ -59,7 +60,7 @@ internal sealed class Pair(ChoiceAnswer answer, int first, int second)
         var k = against[0];
         return answer.IsClear(first, second, k)
             ? $"For {Mention(second)}: {Voice(k).Better(answer.Candidates[second], answer.Candidates[first])}."
-            : $"On {answer.Criteria[k].Title} {Mention(second)} would be ahead, but with {Closeness.NotClear}.";
+            : $"On {answer.Criteria[k].Title}, {Mention(second)} would be ahead, but with {Closeness.NotClear}.";
     }
 
     // Criteria on which a side is ahead and both are measured, the weightiest first.

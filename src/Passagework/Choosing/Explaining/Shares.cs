@@ -24,10 +24,10 @@ internal static class Shares
         Math.Round(100 * share).ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Two figures set against each other, with as few decimals as tell them apart (two at most).</summary>
-    public static string Against(double better, double worse, string unit = "")
+    public static string Against(double better, double worse, string unit = "", int least = 0)
     {
         var (one, other) = ("", "");
-        for (var decimals = 0; decimals <= 2 && one == other; decimals++)
+        for (var decimals = least; decimals <= 2 && one == other; decimals++)
         {
             var format = "0" + (decimals == 0 ? "" : "." + new string('0', decimals));
             one = better.ToString(format, CultureInfo.InvariantCulture);

@@ -23,7 +23,7 @@ public static class Criteria
             "even-load",
             "even load",
             "time of the less busy hand over that of the busier one, times how evenly the fingers share the notes; 0 to 1",
-            "modelled times of both hands; times of rolls, shifts and skips are assumed"
+            "modelled times of both hands (those of rolls, shifts and skips are assumed)"
         );
 
     /// <summary>It makes other things easier, not only itself.</summary>
@@ -32,7 +32,7 @@ public static class Criteria
             "general-use",
             "general use",
             "harmonic mean of the share of its moves met in the pieces and the share of theirs it practises; 0 to 1",
-            "the pieces at hand; that shared moves carry over has not been measured on guitarists"
+            "the pieces at hand (that shared moves carry over has not been measured on guitarists)"
         );
 
     /// <summary>There is always another gear.</summary>
@@ -41,7 +41,7 @@ public static class Criteria
             "staying-power",
             "staying power",
             "share of the room for speed that is left at the last level; 0 to 1",
-            "modelled top tempi of a beginner and an expert; times of rolls are assumed"
+            "modelled top tempi of a beginner and an expert (times of rolls are assumed)"
         );
 
     /// <summary>Its figures are met in music.</summary>
