@@ -12,9 +12,19 @@ if (args is ["gallery", .. var folder])
     return GalleryCommand.Run(folder);
 }
 
+if (args is ["anchors", .. var file])
+{
+    return AnchorsCommand.Run(file);
+}
+
 if (args is ["choosing", ..])
 {
     return ChoosingCommand.Run();
+}
+
+if (args is ["discover", .. var size])
+{
+    return DiscoverCommand.Run(size);
 }
 
 BenchmarkSwitcher.FromAssembly(typeof(FuzzCommand).Assembly).Run(args);
