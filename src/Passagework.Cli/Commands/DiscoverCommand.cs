@@ -53,23 +53,16 @@ internal sealed class DiscoverCommand
                     .Then(question => Search(question, who, parsed))
             );
 
-    // Music of the teacher's own gets anchors of its own.
-    private Outcome<DiscoveryQuestion> WithMusic(DiscoveryQuestion question, ParseResult parsed)
-    {
-        var (player, technique) = (question.Player, question.Space.Picking.Technique);
-        var folder = parsed.GetValue(_pieces);
-        return PiecesSource
-            .Find(folder, _terminal, player, technique)
+    private Outcome<DiscoveryQuestion> WithMusic(DiscoveryQuestion question, ParseResult parsed) =>
+        MusicSource
+            .Find(parsed.GetValue(_pieces), _terminal, question.Player, question.Space.Picking.Technique)
             .Then<DiscoveryQuestion>(music =>
                 question with
                 {
-                    Music = music,
-                    Anchors = folder is null
-                        ? question.Anchors
-                        : question.Anchors.With([.. AnchorSample.Of(music, player, technique)]),
+                    Music = music.Pieces,
+                    Anchors = music.Anchors,
                 }
             );
-    }
 
     private Outcome<string> Search(DiscoveryQuestion question, PlayerSource who, ParseResult parsed)
     {
