@@ -23,7 +23,12 @@ public static class ScoreEngraver
             : WrittenScore
                 .Of(realization, options)
                 .Then(written =>
-                    OptionRules.CheckBars(options, written) is { } wrong
+                    OptionRules.CheckBars(
+                        options,
+                        written.NumberOf(0),
+                        written.NumberOf(written.Bars.Length - 1)
+                    )
+                        is { } wrong
                         ? wrong
                         : Engrave(realization, written, options)
                 );

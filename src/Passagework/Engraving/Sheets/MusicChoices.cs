@@ -36,7 +36,7 @@ internal sealed class MusicChoices(Line line, ScoreSystems systems, double staff
 
     private IEnumerable<Func<double, Outcome<SheetMusic>>> Wholes() =>
         _bars <= MostWhole
-            ? [staff => systems.Of(0, _bars, staff).Then<SheetMusic>(all => new SheetMusic(all, "", [], ""))]
+            ? [staff => systems.Of(0, _bars, staff).Then<SheetMusic>(all => new SheetMusic(all, "", [], []))]
             : [];
 
     private IEnumerable<Func<double, Outcome<SheetMusic>>> Openings(int least, int most) =>
@@ -55,13 +55,14 @@ internal sealed class MusicChoices(Line line, ScoreSystems systems, double staff
     {
         var turn = TurnBars.Of(line, opening, written);
         var then = turn.To > turn.From ? $", then {NumberWords.Bars(turn.From + 1, turn.To)}" : "";
-        var left = $"of {_bars} bars are printed {NumberWords.Bars(1, opening)}{then}";
+        var bars = $"of {_bars} bars are printed {NumberWords.Bars(1, opening)}{then}";
+        var lost = systems.Lost(new BarSpan(0, opening), new BarSpan(turn.From, turn.To));
         return systems
             .Of(0, opening, staff)
             .Then(first =>
                 systems
                     .Of(turn.From, turn.To, staff)
-                    .Then<SheetMusic>(second => new SheetMusic(first, turn.Sentence, second, left))
+                    .Then<SheetMusic>(second => new SheetMusic(first, turn.Sentence, second, [bars, .. lost]))
             );
     }
 }

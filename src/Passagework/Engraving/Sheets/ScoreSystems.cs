@@ -12,6 +12,7 @@ internal sealed class ScoreSystems(Realization realization, ScoreOptions options
 {
     private readonly Dictionary<(int, int, double), Outcome<ImmutableArray<Figure>>> _known = [];
     private readonly int _bars = BarCut.Count(realization.Line);
+    private readonly BarMarks _marks = new(realization.Line, options);
 
     /// <summary>The systems of some bars, counted from 0; a short last one is only as wide as its staff.</summary>
     public Outcome<ImmutableArray<Figure>> Of(int from, int to, double staffMm)
@@ -25,6 +26,9 @@ internal sealed class ScoreSystems(Realization realization, ScoreOptions options
         return systems;
     }
 
+    /// <summary>What is asked to be written in none of the printed bars, for the teacher.</summary>
+    public ImmutableArray<string> Lost(params ImmutableArray<BarSpan> printed) => _marks.Lost(printed);
+
     private Outcome<ImmutableArray<Figure>> Engrave(int from, int to, double staffMm)
     {
         var isWhole = from == 0 && to == _bars;
@@ -37,7 +41,7 @@ internal sealed class ScoreSystems(Realization realization, ScoreOptions options
         return ScoreEngraver
             .Engrave(
                 part,
-                OfNotes(first, part.Notes.Length) with
+                _marks.In(new BarSpan(from, to)) with
                 {
                     WidthMm = SheetBox.WidthMm,
                     StaffMm = staffMm,
@@ -52,21 +56,6 @@ internal sealed class ScoreSystems(Realization realization, ScoreOptions options
                 score.Systems.Select(system => FigureOf(system, first)).ToImmutableArray()
             );
     }
-
-    private ScoreOptions OfNotes(int first, int count) =>
-        options with
-        {
-            Bends =
-            [
-                .. options
-                    .Bends.Select(bend => bend with { Note = bend.Note - first })
-                    .Where(bend => bend.Note >= 0 && bend.Note < count),
-            ],
-            Vibratos =
-            [
-                .. options.Vibratos.Select(note => note - first).Where(note => note >= 0 && note < count),
-            ],
-        };
 
     // Marks keep the numbers that their notes have in the whole line.
     private static Figure FigureOf(ScoreSystem system, int first) =>

@@ -41,10 +41,15 @@ internal sealed class SheetFit
     }
 
     /// <summary>A sheet's parts from top to bottom under the head.</summary>
-    private readonly record struct Arrangement(Figure Top, Figure Music, Figure Log, string Remark);
+    private readonly record struct Arrangement(
+        Figure Top,
+        Figure Music,
+        Figure Log,
+        params ImmutableArray<string> Remarks
+    );
 
     /// <summary>The sheet, with what was left out; a fault where not even one bar fits.</summary>
-    public Outcome<Sheet> Find(MusicChoices choices)
+    public Outcome<Page> Find(MusicChoices choices)
     {
         foreach (var (choice, tight) in choices.All())
         {
@@ -63,7 +68,7 @@ internal sealed class SheetFit
             {
                 if (Height(arrangement) <= SheetBox.HeightMm)
                 {
-                    return Printed(arrangement, [.. _remarks, .. Remarks(music.LeftOut, arrangement.Remark)]);
+                    return Printed(arrangement, [.. _remarks, .. music.Remarks, .. arrangement.Remarks]);
                 }
             }
         }
@@ -73,9 +78,6 @@ internal sealed class SheetFit
             Right: "shorter texts, fewer rows in the log, or notes with fewer to a bar"
         );
     }
-
-    private static IEnumerable<string> Remarks(params string[] remarks) =>
-        remarks.Where(remark => remark.Length > 0);
 
     private double Height(Arrangement parts) =>
         Height(parts.Top.HeightMm, parts.Music.HeightMm, parts.Log.HeightMm);
@@ -88,13 +90,13 @@ internal sealed class SheetFit
     {
         var beside = music.With(_notes) ?? Stack.Down(NotesMm, [music.Plain(), _pair.Value]);
         var few = _content.Days.Length > LogGrid.FewRows;
-        yield return new(_top, beside, _log.Value, "");
+        yield return new(_top, beside, _log.Value);
         if (few)
         {
             yield return new(_top, beside, _fewLog.Value, FewRemark);
         }
 
-        yield return new(_topWithNotes.Value, music.Plain(), _log.Value, "");
+        yield return new(_topWithNotes.Value, music.Plain(), _log.Value);
         if (few)
         {
             yield return new(_topWithNotes.Value, music.Plain(), _fewLog.Value, FewRemark);
@@ -121,21 +123,21 @@ internal sealed class SheetFit
 
     private static string FewRemark => "the log has five rows";
 
-    private Sheet Printed(Arrangement parts, IEnumerable<string> remarks)
+    private Page Printed(Arrangement parts, IEnumerable<string> remarks)
     {
         var head = Stack.Down(TopMm, [_header, parts.Top]);
         var figure = Stack.Down(LogMm, [Stack.Down(MusicMm, [head, parts.Music]), parts.Log]);
         var (width, height) = SheetBox.Size(_options.Paper);
         var left = SheetBox.LeftMm(_options.Paper);
-        var page = new Page(
+        return new Page(
             width,
             height,
             [.. figure.At(new Point(left, SheetBox.TopMm)), .. Foot(left, width, height)]
         )
         {
             Description = $"{_content.Title}. {_neckWords}",
+            Remarks = [.. remarks],
         };
-        return new Sheet(page, [.. remarks]);
     }
 
     private IEnumerable<Mark> Foot(double left, double width, double height)

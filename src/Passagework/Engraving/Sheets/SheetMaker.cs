@@ -20,11 +20,16 @@ namespace Passagework.Engraving.Sheets;
 public static class SheetMaker
 {
     /// <summary>The sheet of one exercise; refused where a text can't be printed or nothing fits.</summary>
-    public static Outcome<Sheet> Make(Realization realization, SheetContent content, SheetOptions options)
+    public static Outcome<Page> Make(Realization realization, SheetContent content, SheetOptions options)
     {
         if (SheetTexts.Check(content) is { } unprintable)
         {
             return unprintable;
+        }
+
+        if (BarMarks.Check(realization.Line, options.Music) is { } wrong)
+        {
+            return wrong;
         }
 
         var neck = options.Neck with { LengthMm = SheetTop.NeckMm, Turn = NeckTurn.Horizontal };
@@ -35,7 +40,10 @@ public static class SheetMaker
             .Then(figure => new SheetFit(content, figure, options).Find(choices));
     }
 
-    /// <summary>A page each, in order, titled after the first; refused with the number of the exercise that can't be made.</summary>
+    /// <summary>
+    /// A page each, in order, each with its remarks, titled after the first; refused with the number of the exercise
+    /// that can't be made, where there are several.
+    /// </summary>
     public static Outcome<Document> Make(
         IReadOnlyList<(Realization Realization, SheetContent Content)> exercises,
         SheetOptions options
@@ -51,10 +59,10 @@ public static class SheetMaker
         {
             if (!Make(realization, content, options).TryGet(out var sheet, out var fault))
             {
-                return fault.At($"sheet {pages.Count + 1}: ");
+                return exercises.Count == 1 ? fault : fault.At($"sheet {pages.Count + 1}: ");
             }
 
-            pages.Add(sheet.Page);
+            pages.Add(sheet);
         }
 
         var first = exercises[0].Content;

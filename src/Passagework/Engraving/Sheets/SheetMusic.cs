@@ -8,12 +8,12 @@ namespace Passagework.Engraving.Sheets;
 /// <param name="Opening">Systems before the sentence; all of them where nothing is left out.</param>
 /// <param name="GoOn">How it goes on; empty where nothing is left out.</param>
 /// <param name="Turn">Systems after the sentence.</param>
-/// <param name="LeftOut">For the teacher: which bars are printed; empty where all are.</param>
+/// <param name="Remarks">For the teacher: which bars are printed, and what is lost with the others; empty where all are.</param>
 internal sealed record SheetMusic(
     ImmutableArray<Figure> Opening,
     string GoOn,
     ImmutableArray<Figure> Turn,
-    string LeftOut
+    ImmutableArray<string> Remarks
 )
 {
     private const double SystemsMm = 3;

@@ -81,6 +81,27 @@ public sealed class ScoreMarksTests
         Assert.Equal([true, false, false, false, false, true], bold.Take(6));
     }
 
+    // Dotted beats in 6/8 to 12/8; 7/8 is felt as it is beamed, 2 + 2 + 3.
+    [Theory]
+    [InlineData("6/8", "1 4")]
+    [InlineData("9/8", "1 4 7")]
+    [InlineData("12/8", "1 4 7 10")]
+    [InlineData("7/8", "1 3 5")]
+    [InlineData("3/8", "1")]
+    [InlineData("3/4", "1 2 3")]
+    public void Only_felt_beats_are_counted_in_bold(string meter, string expected)
+    {
+        var beat = MeterOf(meter);
+        var perBeat = beat.IsCompound ? 3 : 1;
+        var recipe = Fives with { Rhythm = Fives.Rhythm with { NotesPerBeat = perBeat, Meter = beat } };
+        var bold = Marks(Engraved(recipe), "count")
+            .OfType<TextMark>()
+            .Where(mark => mark.Face == Face.SansBold)
+            .Select(mark => mark.Text);
+
+        Assert.Equal(expected, string.Join(' ', bold));
+    }
+
     [Fact]
     public void Syllables_of_another_language_are_written()
     {

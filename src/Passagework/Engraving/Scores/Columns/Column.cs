@@ -25,7 +25,7 @@ internal sealed class Column
     /// <summary>What is said when counting; empty where nothing is written.</summary>
     public string Count { get; init; } = "";
 
-    /// <summary>Whether a written beat begins here.</summary>
+    /// <summary>Whether a felt beat begins here.</summary>
     public bool OnBeat { get; init; }
 
     /// <summary>The plectrum's stroke if it is written.</summary>
