@@ -15,6 +15,7 @@ internal sealed class Sizes
         TabGap = Math.Max(1.5, 1.15 * DigitHeight);
         DigitEm = DigitHeight / TextFont.InkBox("1", Face.SansBold, 1).Height;
         Text = Math.Max(2.0, PrintSizes.TextMm / SpaceMm);
+        TabLetter = Math.Max(1.8, PrintSizes.TextMm / SpaceMm);
         Numeral = Math.Max(2.4, PrintSizes.TextMm / SpaceMm);
         ChordEm = 2 / TextFont.InkBox("H", Face.SansMedium, 1).Height;
         FingerScale = Math.Max(1, PrintSizes.FingerMm / SpaceMm);
@@ -40,6 +41,9 @@ internal sealed class Sizes
 
     /// <summary>Em of words, counts and letters.</summary>
     public double Text { get; }
+
+    /// <summary>Em of letters between the lines of a tab.</summary>
+    public double TabLetter { get; }
 
     /// <summary>Em of position numerals and the tempo mark.</summary>
     public double Numeral { get; }

@@ -10,7 +10,7 @@ internal sealed class TabWriter
     private const double LineClear = 0.15;
     private const double ArcClear = 0.2;
     private const double FlattestArc = 0.6;
-    private const double SteepestArc = 0.85;
+    private const double SteepestArc = 0.75;
     private const double LetterClear = 0.25;
     private const double InSpace = 0.08;
     private const double SlideClear = 0.2;
@@ -173,7 +173,7 @@ internal sealed class TabWriter
     // In the space above the slur where it touches nothing there, else over the whole tab.
     private void WriteLetter(Column column, (double From, double To) ends)
     {
-        var text = new Lettering(column.Into == Slur.Hammer ? "H" : "P", Face.Sans, _sizes.Text);
+        var text = new Lettering(column.Into == Slur.Hammer ? "H" : "P", Face.Sans, _sizes.TabLetter);
         var (middle, ink) = ((ends.From + ends.To) / 2, text.Ink(Anchor.Middle));
         var line = _sizes.TabLine(column.Heads[^1].Tone.Place.String);
         var slur = line - (_sizes.DigitHeight / 2) - ArcClear - (0.75 * Bulge(ends)) - (Pens.SlurMiddle / 2);
