@@ -55,6 +55,9 @@ internal sealed class Column
     /// <summary>How its note is reached.</summary>
     public Slur Into { get; init; }
 
+    /// <summary>Whether its accent is written.</summary>
+    public bool Accent { get; init; }
+
     /// <summary>Strings dragged through before it, in order.</summary>
     public ImmutableArray<int> Raked { get; init; } = [];
 

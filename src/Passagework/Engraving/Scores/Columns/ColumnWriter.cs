@@ -92,6 +92,7 @@ internal sealed class ColumnWriter
             Chords = _texts.ChordsAt(written.Onset),
             Words = _texts.WordsAt(written.Onset),
             Into = begins ? _facts.Into(note) : Slur.None,
+            Accent = begins && _facts.Accent(note),
             Raked = begins ? _facts.Raked(note) : [],
             Bend = begins ? _facts.Bend(note) : null,
             UnderOctave = written.Note is not null && _underOctave[note],

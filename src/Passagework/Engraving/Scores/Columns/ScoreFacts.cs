@@ -13,6 +13,7 @@ internal sealed class ScoreFacts
     private readonly ImmutableArray<Slur> _slurs;
     private readonly ScoreOptions _options;
     private readonly bool _grouped;
+    private readonly bool _accented;
     private readonly ImmutableArray<string?> _positions;
     private readonly Dictionary<int, ScoreBend> _bends;
     private readonly HashSet<int> _vibratos;
@@ -22,9 +23,13 @@ internal sealed class ScoreFacts
         _notes = realization.Notes;
         _slurs = PlayedSlurs.Of(_notes);
         _options = options;
-        // A line typed note by note without groups is counted by the beat, which needs no brackets.
+        // A line typed note by note without groups is counted by the beat, and groups of one note each are no groups.
         var written = realization.Line.Recipe.Written;
-        _grouped = options.Groups && written?.Entries.Any(entry => entry.Group is not null) != false;
+        _grouped =
+            options.Groups
+            && written?.Entries.Any(entry => entry.Group is not null) != false
+            && HasGroups(_notes);
+        _accented = _notes.Any(note => !note.Note.Accent);
         _positions = options.Positions ? Shifts(_notes) : [];
         _bends = options.Bends.ToDictionary(bend => bend.Note);
         _vibratos = [.. options.Vibratos];
@@ -48,6 +53,9 @@ internal sealed class ScoreFacts
                     .Where(stroke => stroke > Exercises.Stroke.Up)
                     .Distinct(),
             ];
+
+    /// <summary>Whether a note has an accent; where all have one it tells nothing and is not written.</summary>
+    public bool Accent(int note) => _accented && _notes[note].Note.Accent;
 
     /// <summary>The string, where it changes.</summary>
     public int? StringNumber(int note) =>
@@ -83,6 +91,19 @@ internal sealed class ScoreFacts
 
     /// <summary>Whether the note is held with vibrato.</summary>
     public bool Vibrato(int note) => _vibratos.Contains(note);
+
+    private static bool HasGroups(ImmutableArray<PlayedNote> notes)
+    {
+        for (var i = 1; i < notes.Length; i++)
+        {
+            if (notes[i].Note.Group is { } group && group == notes[i - 1].Note.Group)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     // First of all, at every change of string, and where a direction comes twice.
     private bool IsWritten(int note)
