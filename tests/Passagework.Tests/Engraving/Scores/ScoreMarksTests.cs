@@ -43,6 +43,17 @@ public sealed class ScoreMarksTests
         Assert.Equal(9, Marks(score, "group-line").Count);
     }
 
+    // Single notes, each the first of its cell: no groups to see, and an accent on all is an accent on none.
+    [Fact]
+    public void Groups_of_one_note_have_neither_letters_nor_accents()
+    {
+        var score = Engraved(Library.Find("straight-up").OrThrow().Recipe);
+
+        Assert.Empty(Marks(score, "group"));
+        Assert.Empty(Marks(score, "accent"));
+        Assert.Equal(8, Marks(Engraved(Fives), "accent").Count);
+    }
+
     [Fact]
     public void Letters_of_many_groups_go_on_in_pairs()
     {
