@@ -94,7 +94,8 @@ internal sealed class SheetFit
     private IEnumerable<Arrangement> Roomy(SheetMusic music)
     {
         var all = Stack.Down(NotesMm, [Beside(music), music.Varied()]);
-        return [new(_top, all, _content.Days, Usual), new(_top, all, _content.Days, Tight)];
+        yield return new(_top, all, _content.Days, Usual);
+        yield return new(_top, all, _content.Days, Tight);
     }
 
     // From the fullest to the tightest: notes beside or under the music, under neck and plan, run together over the
@@ -102,9 +103,7 @@ internal sealed class SheetFit
     private IEnumerable<Arrangement> Arrangements(SheetMusic music)
     {
         var (plain, beside) = (music.Plain(), Beside(music));
-        var logs =
-            _content.Days.Length > LogGrid.FewRows ? [_content.Days, FewDays] : new[] { _content.Days };
-        foreach (var days in logs)
+        foreach (var days in Logs)
         {
             foreach (var room in new[] { Usual, Tight })
             {
@@ -114,6 +113,9 @@ internal sealed class SheetFit
             }
         }
     }
+
+    private ImmutableArray<ImmutableArray<string>> Logs =>
+        _content.Days.Length > LogGrid.FewRows ? [_content.Days, FewDays] : [_content.Days];
 
     private Figure Beside(SheetMusic music) =>
         music.With(_notes) ?? Stack.Down(NotesMm, [music.Plain(), _pair.Value]);

@@ -66,7 +66,7 @@ public sealed class SheetRoomTests
     }
 
     [Theory]
-    [InlineData("groups-of-three-up-and-down", 7.0)]
+    [InlineData("groups-of-five-up-and-down", 7.0)]
     [InlineData("pedal-up-and-down", 6.5)]
     public void More_music_has_the_usual_staff_and_much_a_small_one(string id, double staffMm) =>
         Assert.Equal(staffMm, StaffMm(Sheet(id)), 6);

@@ -7,6 +7,9 @@ namespace Passagework.Engraving.Scores;
 /// <summary>What begins at one time, with everything that is written for it. Its x is the centre of its heads.</summary>
 internal sealed class Column
 {
+    private static readonly double[] NoShift = [0];
+    private readonly SideMarks?[] _sides = new SideMarks?[4];
+
     /// <summary>Value, beams, ties and tuplet.</summary>
     public required ScoreNote Written { get; init; }
 
@@ -91,8 +94,8 @@ internal sealed class Column
     /// <summary>Whether it has a stem.</summary>
     public bool HasStem => !IsRest && Written.Value.Halvings >= 1;
 
-    /// <summary>Positions of its heads.</summary>
-    public int[] Positions => [.. Heads.Select(head => head.Position)];
+    /// <summary>Whether a head needs ledger lines; the outermost do first.</summary>
+    public bool OnLedgers => !IsRest && (Heads[0].OnLedgers || Heads[^1].OnLedgers);
 
     /// <summary>Flags drawn at its stem.</summary>
     public int Flags => Run.Length > 1 ? 0 : Written.Value.Flags;
@@ -100,6 +103,11 @@ internal sealed class Column
     /// <summary>How far each head stands off the column: of two on neighbouring places one goes to the stem's other side.</summary>
     public double[] Shifts(double halfHead)
     {
+        if (Heads.Length == 1)
+        {
+            return NoShift;
+        }
+
         var shifts = new double[Heads.Length];
         var outward = ((2 * halfHead) - Pens.Stem) * (Up ? 1 : -1);
         for (var step = 1; step < Heads.Length; step++)
@@ -111,6 +119,20 @@ internal sealed class Column
         }
 
         return shifts;
+    }
+
+    /// <summary>What stands left of its heads; worked out once for each way in which it is asked for.</summary>
+    /// <param name="restated">Whether signs of held notes are shown again.</param>
+    /// <param name="fingerScale">Scale of the fingers; null for none. The same for a whole score.</param>
+    public SideMarks Sides(bool restated, double? fingerScale)
+    {
+        ref var sides = ref _sides[(restated ? 2 : 0) + (Up ? 1 : 0)];
+        return sides ??= SideMarks.Of(
+            this,
+            Block.BoxOf(HeadGlyphs.Of(this), 1).Width / 2,
+            restated,
+            fingerScale
+        );
     }
 
     /// <summary>Index of its note; null for a rest.</summary>

@@ -42,17 +42,27 @@ internal sealed class ScoreFacts
     public Stroke Stroke(int note) => IsWritten(note) ? Plectrum(note) : Exercises.Stroke.None;
 
     /// <summary>The plucking fingers of a note or chord from low to high, if they are written.</summary>
-    public ImmutableArray<Stroke> Plucks(int note) =>
-        _options.Strokes == ShownStrokes.None
-            ? []
-            :
-            [
-                .. _notes[note]
-                    .Tones.Reverse()
-                    .Select(tone => tone.Stroke)
-                    .Where(stroke => stroke > Exercises.Stroke.Up)
-                    .Distinct(),
-            ];
+    public ImmutableArray<Stroke> Plucks(int note)
+    {
+        if (_options.Strokes == ShownStrokes.None)
+        {
+            return [];
+        }
+
+        if (_notes[note].With.IsEmpty)
+        {
+            return _notes[note].Stroke > Exercises.Stroke.Up ? [_notes[note].Stroke] : [];
+        }
+
+        return
+        [
+            .. _notes[note]
+                .Tones.Reverse()
+                .Select(tone => tone.Stroke)
+                .Where(stroke => stroke > Exercises.Stroke.Up)
+                .Distinct(),
+        ];
+    }
 
     /// <summary>Whether a note has an accent; where all have one it tells nothing and is not written.</summary>
     public bool Accent(int note) => _accented && _notes[note].Note.Accent;
@@ -125,10 +135,18 @@ internal sealed class ScoreFacts
     }
 
     // One stroke for all tones that the plectrum brushes.
-    private Stroke Plectrum(int note) =>
-        _notes[note]
-            .Tones.Select(tone => tone.Stroke)
-            .FirstOrDefault(stroke => stroke is Exercises.Stroke.Down or Exercises.Stroke.Up);
+    private Stroke Plectrum(int note)
+    {
+        var played = _notes[note];
+        if (IsPlectrum(played.Stroke) || played.With.IsEmpty)
+        {
+            return IsPlectrum(played.Stroke) ? played.Stroke : Exercises.Stroke.None;
+        }
+
+        return played.With.Select(tone => tone.Stroke).FirstOrDefault(IsPlectrum);
+    }
+
+    private static bool IsPlectrum(Stroke stroke) => stroke is Exercises.Stroke.Down or Exercises.Stroke.Up;
 
     private static string Letters(int group)
     {

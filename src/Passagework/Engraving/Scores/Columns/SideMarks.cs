@@ -45,7 +45,7 @@ internal sealed record SideMarks(double[] SignX, double[] FingerX, double Left)
     public static SideMarks Of(Column column, double halfHead, bool lineStart, double? fingerScale)
     {
         var heads = column.Heads;
-        var ledgers = heads.Any(head => head.OnLedgers);
+        var ledgers = column.OnLedgers;
         var edge = halfHead - Math.Min(0, column.Shifts(halfHead).Min());
         var reach = edge + (ledgers ? Pens.LedgerOver : 0);
         var (signX, fingerX) = (new double[heads.Length], new double[heads.Length]);

@@ -15,6 +15,9 @@ internal sealed class Spacer
     private const double ToBar = 1.0;
     private const double PrefixToHead = 1.5;
 
+    /// <summary>How far a column reaches in a lane.</summary>
+    private readonly record struct LaneMark(int Column, double Left, double Right);
+
     private readonly ColumnInk _ink;
     private readonly BarEdges _edges;
     private readonly Spring[] _springs;
@@ -30,17 +33,33 @@ internal sealed class Spacer
         _springs = new Spring[Columns.Length];
         _ends = new double[Columns.Length];
         _leads = new double[Columns.Length];
-        var room = Columns.Select(Room).ToArray();
-        for (var i = 0; i < Columns.Length; i++)
+        var lanes = new List<LaneMark>[ColumnInk.Lanes.Length];
+        for (var lane = 0; lane < lanes.Length; lane++)
         {
-            _springs[i] = new Spring(SpaceLaw.Width(Columns[i].Written.Length), RodAfter(room, i));
-            _ends[i] = room[i].Right + ToBar;
-            _leads[i] = StartsBar(i) && i > 0 ? BarRoom(room[i]) : 0;
+            lanes[lane] = [];
         }
 
-        foreach (var lane in ColumnInk.Lanes)
+        // One walk over the columns for all lanes: a long piece does not stay in the processor's cache.
+        for (var i = 0; i < Columns.Length; i++)
         {
-            KeepApart(lane);
+            var column = Columns[i];
+            var (left, right) = StaffAndTab(column, lineStart: false);
+            _ends[i] = right + ToBar;
+            var rod = column.EndsBar || i == Columns.Length - 1 ? _ends[i] : 0;
+            _springs[i] = new Spring(SpaceLaw.Width(column.Written.Length), rod);
+            _leads[i] = StartsBar(i) && i > 0 ? BarRoom(column.Bar, left) : 0;
+            for (var lane = 0; lane < lanes.Length; lane++)
+            {
+                if (_ink.Of(column, ColumnInk.Lanes[lane]) is { } reach)
+                {
+                    lanes[lane].Add(new LaneMark(i, reach.Left, reach.Right));
+                }
+            }
+        }
+
+        for (var lane = 0; lane < lanes.Length; lane++)
+        {
+            KeepApart(ColumnInk.Lanes[lane], lanes[lane]);
         }
     }
 
@@ -100,10 +119,10 @@ internal sealed class Spacer
         return units.MoveToImmutable();
     }
 
-    private double BarRoom((double Left, double Right, Column Column) room) =>
-        BarEdges.Width(_edges.ClosingInLine(room.Column.Bar - 1))
-        + OpeningWidth(room.Column.Bar)
-        + Math.Max(BarToHead + Pens.HalfHead, BarToSide + room.Left);
+    private double BarRoom(int bar, double left) =>
+        BarEdges.Width(_edges.ClosingInLine(bar - 1))
+        + OpeningWidth(bar)
+        + Math.Max(BarToHead + Pens.HalfHead, BarToSide + left);
 
     // Where a repeat ends and the next begins, the two share the thick line.
     private double OpeningWidth(int bar) =>
@@ -114,12 +133,6 @@ internal sealed class Spacer
                 : 0
         );
 
-    private (double Left, double Right, Column Column) Room(Column column)
-    {
-        var (left, right) = StaffAndTab(column, lineStart: false);
-        return (left, right, column);
-    }
-
     private (double Left, double Right) StaffAndTab(Column column, bool lineStart)
     {
         var staff = _ink.Of(column, Lane.Staff, lineStart) ?? (0, 0);
@@ -127,27 +140,14 @@ internal sealed class Spacer
         return (Math.Max(staff.Left, tab.Left), Math.Max(staff.Right, tab.Right));
     }
 
-    private double RodAfter((double Left, double Right, Column Column)[] room, int column) =>
-        Columns[column].EndsBar || column == Columns.Length - 1 ? room[column].Right + ToBar : 0;
-
     // From one mark of a lane to the next there is room for both and a gap; a lack is shared out.
-    private void KeepApart(Lane lane)
+    private void KeepApart(Lane lane, List<LaneMark> marks)
     {
         var gap = lane == Lane.Count ? SpaceLaw.WordGap : SpaceLaw.LeastGap;
-        (int Column, double Right)? before = null;
-        for (var i = 0; i < Columns.Length; i++)
+        for (var i = 1; i < marks.Count; i++)
         {
-            if (_ink.Of(Columns[i], lane) is not { } here)
-            {
-                continue;
-            }
-
-            if (before is { } last)
-            {
-                Widen(last.Column, i, last.Right + gap + here.Left);
-            }
-
-            before = (i, here.Right);
+            var (before, here) = (marks[i - 1], marks[i]);
+            Widen(before.Column, here.Column, before.Right + gap + here.Left);
         }
     }
 
