@@ -12,6 +12,7 @@ namespace Passagework.Engraving.Strips;
 internal sealed class StripNames
 {
     private const double Apart = 0.5;
+    private const double Beside = 1;
     private readonly ScoreSystem _system;
     private readonly Side _side;
     private readonly double _space;
@@ -29,7 +30,7 @@ internal sealed class StripNames
         (_system, _side, _space) = (system, side, space);
         _em = Math.Max(PrintSizes.TextMm, 1.8 * space);
         _ink = TextFont.InkBox(Name, Face.SmallCaps, _em);
-        _isFree = signs.All(x => x - (SignDrawing.MostHalfWidth * space) > _ink.Right + (Apart * space));
+        _isFree = signs.All(x => x - (SignDrawing.MostHalfWidth * space) > _ink.Right + (Beside * space));
     }
 
     /// <summary>Height beyond the signs that the name takes.</summary>

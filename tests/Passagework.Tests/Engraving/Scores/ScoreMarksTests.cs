@@ -111,6 +111,17 @@ public sealed class ScoreMarksTests
             .Select(mark => mark.Text);
 
         Assert.Equal(expected, string.Join(' ', bold));
+        var triplets = recipe with { Rhythm = recipe.Rhythm with { NotesPerBeat = beat.IsCompound ? 6 : 3 } };
+        Assert.Equal(
+            expected,
+            string.Join(
+                ' ',
+                Marks(Engraved(triplets), "count")
+                    .OfType<TextMark>()
+                    .Where(mark => mark.Face == Face.SansBold)
+                    .Select(mark => mark.Text)
+            )
+        );
     }
 
     [Fact]

@@ -49,6 +49,9 @@ internal sealed class Column
     /// <summary>The position from here on, if it is new.</summary>
     public string? Position { get; init; }
 
+    /// <summary>Whether it is the first position of all.</summary>
+    public bool IsFirstPosition { get; init; }
+
     /// <summary>Chord symbols that begin here or before the next column.</summary>
     public ImmutableArray<PlacedText> Chords { get; init; } = [];
 

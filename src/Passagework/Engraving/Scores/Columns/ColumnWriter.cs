@@ -89,6 +89,7 @@ internal sealed class ColumnWriter
             GroupLetter = begins ? _facts.GroupLetter(note) : null,
             Group = written.Note is null ? null : _facts.Group(note),
             Position = begins ? _facts.Position(note) : null,
+            IsFirstPosition = begins && note == _facts.FirstPosition,
             Chords = _texts.ChordsAt(written.Onset),
             Words = _texts.WordsAt(written.Onset),
             Into = begins ? _facts.Into(note) : Slur.None,
@@ -119,9 +120,11 @@ internal sealed class ColumnWriter
     // Eighths and sixteenths without a dotted beat are felt in twos and threes, as they are beamed.
     private bool IsFelt(ScoreNote written)
     {
-        var time = written.Onset.Modulo(_meter.Bar);
-        var inGroups = _meter is { IsCompound: false, WrittenUnit: >= 8 };
-        return inGroups ? time == written.BeamGroup : (time / _meter.Beat).IsWhole;
+        var beats = written.Onset.Modulo(_meter.Bar) / _meter.Beat;
+        var byTwos = _meter is { IsCompound: false, WrittenUnit: >= 8 };
+        var beginsGroup =
+            beats.Floor() % 2 == 0 && beats.Floor() < Math.Max(1, _meter.BeatsPerBar / 2 * 2 - 1);
+        return beats.IsWhole && (!byTwos || beginsGroup);
     }
 
     private bool IsCounted(int bar) =>

@@ -31,6 +31,11 @@ internal sealed class ScoreFacts
             && HasGroups(_notes);
         _accented = _notes.Any(note => !note.Note.Accent);
         _positions = options.Positions ? Shifts(_notes) : [];
+        FirstPosition = Enumerable
+            .Range(0, _positions.Length)
+            .Where(note => _positions[note] is not null)
+            .Select(note => (int?)note)
+            .FirstOrDefault();
         _bends = options.Bends.ToDictionary(bend => bend.Note);
         _vibratos = [.. options.Vibratos];
     }
@@ -79,6 +84,9 @@ internal sealed class ScoreFacts
     /// <summary>The letter of the group that begins with the note: a to z, then aa, ab.</summary>
     public string? GroupLetter(int note) =>
         Group(note) is { } group && (note == 0 || Group(note - 1) != group) ? Letters(group) : null;
+
+    /// <summary>The note at which the first position is told; null where none is.</summary>
+    public int? FirstPosition { get; }
 
     /// <summary>The position, where it is new.</summary>
     public string? Position(int note) => _positions.IsEmpty ? null : _positions[note];

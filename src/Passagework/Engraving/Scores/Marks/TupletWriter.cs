@@ -13,6 +13,7 @@ internal sealed class TupletWriter(Scene scene)
     private const double NumberClear = 0.4;
     private const double Hook = 0.75;
     private const double Scale = 0.9;
+    private const double Beside = 0.6;
 
     public void Write()
     {
@@ -111,6 +112,11 @@ internal sealed class TupletWriter(Scene scene)
             var y = middle - box.Top - (box.Height / 2);
             scene.Top.Glyph(Scene.Tag(first, "tuplet", i + 1), digits[i], x - box.Left, y, Scale);
             x += box.Width + 0.1;
+            // Later signs stand over it, not close beside it.
+            scene.Top.Reserve(
+                box.Moved(x - box.Width - 0.1 - box.Left, y)
+                    .With(new Box(x - box.Width - Beside, middle, x + Beside, middle))
+            );
         }
     }
 
