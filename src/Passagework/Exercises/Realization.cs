@@ -25,7 +25,8 @@ public sealed record PlayedNote(LineNote Note, Place Place, int Finger, int Posi
     /// <summary>The note and what sounds with it, from high to low.</summary>
     public IEnumerable<PlayedTone> Tones => With.IsEmpty ? [Highest] : With.Prepend(Highest);
 
-    private PlayedTone Highest => new(new LineTone(Place, Note.Midi, Note.Pitch), Place, Finger, Stroke);
+    /// <summary>The note alone, without what sounds with it.</summary>
+    internal PlayedTone Highest => new(new LineTone(Place, Note.Midi, Note.Pitch), Place, Finger, Stroke);
 
     /// <summary>Content equality.</summary>
     public bool Equals(PlayedNote? other) =>

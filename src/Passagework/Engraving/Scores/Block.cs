@@ -180,6 +180,13 @@ internal sealed class Block
         Reserve(new Box(ink.Left / _space, ink.Top / _space, ink.Right / _space, ink.Bottom / _space));
     }
 
+    /// <summary>Ends the drawing: the outlines give their memory back.</summary>
+    public void Release()
+    {
+        Above.Release();
+        Below.Release();
+    }
+
     /// <summary>Keeps later marks away from a box.</summary>
     public void Reserve(Box box)
     {

@@ -8,7 +8,8 @@ namespace Passagework.Engraving.Scores;
 internal sealed class Column
 {
     private static readonly double[] NoShift = [0];
-    private readonly SideMarks?[] _sides = new SideMarks?[4];
+    private SideMarks? _sides;
+    private SideMarks? _restatedSides;
 
     /// <summary>Value, beams, ties and tuplet.</summary>
     public required ScoreNote Written { get; init; }
@@ -80,7 +81,19 @@ internal sealed class Column
     public ImmutableArray<BeamMark> Beams { get; set; } = [];
 
     /// <summary>Whether the stem points up.</summary>
-    public bool Up { get; set; }
+    public bool Up
+    {
+        get;
+        set
+        {
+            if (field != value)
+            {
+                (_sides, _restatedSides) = (null, null);
+            }
+
+            field = value;
+        }
+    }
 
     /// <summary>The columns that share a beam with it; itself alone without one.</summary>
     public ImmutableArray<Column> Run { get; set; } = [];
@@ -129,7 +142,12 @@ internal sealed class Column
     /// <param name="fingerScale">Scale of the fingers; null for none. The same for a whole score.</param>
     public SideMarks Sides(bool restated, double? fingerScale)
     {
-        ref var sides = ref _sides[(restated ? 2 : 0) + (Up ? 1 : 0)];
+        ref var sides = ref _sides;
+        if (restated)
+        {
+            sides = ref _restatedSides;
+        }
+
         return sides ??= SideMarks.Of(
             this,
             Block.BoxOf(HeadGlyphs.Of(this), 1).Width / 2,

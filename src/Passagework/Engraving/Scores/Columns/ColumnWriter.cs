@@ -101,12 +101,18 @@ internal sealed class ColumnWriter
         };
     }
 
-    private ImmutableArray<Head> HeadsOf(PlayedNote played, bool tiedBack) =>
-        [
-            .. played
-                .Tones.Select(tone => HeadOf(tone, tiedBack, _underOctave[played.Note.Index]))
-                .OrderBy(head => head.Position),
-        ];
+    private ImmutableArray<Head> HeadsOf(PlayedNote played, bool tiedBack)
+    {
+        var underOctave = _underOctave[played.Note.Index];
+        return played.With.IsEmpty
+            ? [HeadOf(played.Highest, tiedBack, underOctave)]
+            :
+            [
+                .. played
+                    .Tones.Select(tone => HeadOf(tone, tiedBack, underOctave))
+                    .OrderBy(head => head.Position),
+            ];
+    }
 
     private Head HeadOf(PlayedTone tone, bool tiedBack, bool underOctave)
     {

@@ -64,7 +64,9 @@ internal sealed class TupletWriter(Scene scene)
     // It slopes as a beam over the same notes would, and lies as near as the ink under it allows.
     private BeamLine BracketOver(ImmutableArray<Column> columns, bool below)
     {
-        var (left, right) = (columns[0].X - Pens.HalfHead, columns[^1].X + Pens.HalfHead);
+        // A rest at the end is covered with its dots.
+        var reach = columns[^1].IsRest ? scene.Piece.Ink.Of(columns[^1], Lane.Staff)?.Right : null;
+        var (left, right) = (columns[0].X - Pens.HalfHead, columns[^1].X + (reach ?? Pens.HalfHead));
         var notes = columns.Where(column => !column.IsRest).ToList();
         var stems = notes.Select(column => new BeamedStem(column.X, StemWriter.Nearest(column, !below), 0));
         var rise = scene.Staff is null || notes.Count < 2 ? 0 : BeamSlant.Rise([.. stems], !below);

@@ -15,9 +15,6 @@ internal sealed class Spacer
     private const double ToBar = 1.0;
     private const double PrefixToHead = 1.5;
 
-    /// <summary>How far a column reaches in a lane.</summary>
-    private readonly record struct LaneMark(int Column, double Left, double Right);
-
     private readonly ColumnInk _ink;
     private readonly BarEdges _edges;
     private readonly Spring[] _springs;
@@ -33,13 +30,7 @@ internal sealed class Spacer
         _springs = new Spring[Columns.Length];
         _ends = new double[Columns.Length];
         _leads = new double[Columns.Length];
-        var lanes = new List<LaneMark>[ColumnInk.Lanes.Length];
-        for (var lane = 0; lane < lanes.Length; lane++)
-        {
-            lanes[lane] = [];
-        }
-
-        // One walk over the columns for all lanes: a long piece does not stay in the processor's cache.
+        var before = new (int Column, double Right)?[ColumnInk.Lanes.Length];
         for (var i = 0; i < Columns.Length; i++)
         {
             var column = Columns[i];
@@ -48,18 +39,7 @@ internal sealed class Spacer
             var rod = column.EndsBar || i == Columns.Length - 1 ? _ends[i] : 0;
             _springs[i] = new Spring(SpaceLaw.Width(column.Written.Length), rod);
             _leads[i] = StartsBar(i) && i > 0 ? BarRoom(column.Bar, left) : 0;
-            for (var lane = 0; lane < lanes.Length; lane++)
-            {
-                if (_ink.Of(column, ColumnInk.Lanes[lane]) is { } reach)
-                {
-                    lanes[lane].Add(new LaneMark(i, reach.Left, reach.Right));
-                }
-            }
-        }
-
-        for (var lane = 0; lane < lanes.Length; lane++)
-        {
-            KeepApart(ColumnInk.Lanes[lane], lanes[lane]);
+            KeepApart(i, before);
         }
     }
 
@@ -140,14 +120,24 @@ internal sealed class Spacer
         return (Math.Max(staff.Left, tab.Left), Math.Max(staff.Right, tab.Right));
     }
 
-    // From one mark of a lane to the next there is room for both and a gap; a lack is shared out.
-    private void KeepApart(Lane lane, List<LaneMark> marks)
+    // From one mark of a lane to the next there is room for both and a gap; a lack is shared out. All lanes in one walk:
+    // a long piece does not stay in the processor's cache.
+    private void KeepApart(int column, (int Column, double Right)?[] before)
     {
-        var gap = lane == Lane.Count ? SpaceLaw.WordGap : SpaceLaw.LeastGap;
-        for (var i = 1; i < marks.Count; i++)
+        for (var lane = 0; lane < before.Length; lane++)
         {
-            var (before, here) = (marks[i - 1], marks[i]);
-            Widen(before.Column, here.Column, before.Right + gap + here.Left);
+            if (_ink.Of(Columns[column], ColumnInk.Lanes[lane]) is not { } here)
+            {
+                continue;
+            }
+
+            if (before[lane] is { } last)
+            {
+                var gap = ColumnInk.Lanes[lane] == Lane.Count ? SpaceLaw.WordGap : SpaceLaw.LeastGap;
+                Widen(last.Column, column, last.Right + gap + here.Left);
+            }
+
+            before[lane] = (column, here.Right);
         }
     }
 
