@@ -1,4 +1,5 @@
 using Passagework.Engraving.Drawing;
+using Passagework.Engraving.Fonts;
 using Passagework.Engraving.Scores;
 using Passagework.Exercises;
 
@@ -7,6 +8,21 @@ namespace Passagework.Tests.Engraving.Scores;
 /// <summary>Brackets of tuplets slope with their notes.</summary>
 public sealed class TupletBracketTests
 {
+    // Seven to the beat, and one of them followed by a rest: a dotted quarter of the septuplet.
+    [Fact]
+    public void A_bracket_covers_the_dot_of_a_rest()
+    {
+        var recipe = Played.Recipe("groups-of-four-up");
+        recipe = recipe with { Rhythm = recipe.Rhythm with { NotesPerBeat = 7 } };
+        var marks = ScoreEngraver.Engrave(Played.Of(recipe), new ScoreOptions()).OrThrow().Systems[^1].Marks;
+        var dot = marks.Last(mark => mark.Kind == "dot");
+
+        Assert.True(
+            marks.Where(mark => mark.Kind == "tuplet-bracket").Max(mark => MarkBox.Of(mark).Right)
+                >= MarkBox.Of(dot).Right
+        );
+    }
+
     // Slants as for beams (chosen by us): a fifth 1 space, an octave and more 1.5; half where it is shorter than 4 spaces; none where an
     // inner note is nearer.
     [Theory]

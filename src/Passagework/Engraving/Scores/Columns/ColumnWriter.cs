@@ -129,7 +129,7 @@ internal sealed class ColumnWriter
         var beats = written.Onset.Modulo(_meter.Bar) / _meter.Beat;
         var byTwos = _meter is { IsCompound: false, WrittenUnit: >= 8 };
         var beginsGroup =
-            beats.Floor() % 2 == 0 && beats.Floor() < Math.Max(1, _meter.BeatsPerBar / 2 * 2 - 1);
+            beats.Floor() % 2 == 0 && beats.Floor() < Math.Max(1, (2 * (_meter.BeatsPerBar / 2)) - 1);
         return beats.IsWhole && (!byTwos || beginsGroup);
     }
 
