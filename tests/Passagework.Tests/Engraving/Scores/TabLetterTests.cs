@@ -49,20 +49,22 @@ public sealed class TabLetterTests
         Assert.Empty(wrong);
     }
 
-    // A bend's arrow crosses the lines over its note, so the letter of the pull from it goes over the tab.
-    [Fact]
-    public void A_letter_beside_a_bend_goes_over_the_tab()
+    // A bend's arrow crosses the lines over its note; the slur, and so its letter, begins beside it.
+    [Theory]
+    [InlineData(40)]
+    [InlineData(70)]
+    [InlineData(180)]
+    public void Letters_stand_clear_of_bends(double widthMm)
     {
-        var played = Played.Of("slurred-threes-up");
-        var options = new ScoreOptions { Bends = [new ScoreBend(1, Fraction.Of(2))] };
-        var system = ScoreEngraver.Engrave(played, options).OrThrow().Systems[0];
-        var letters = system
-            .Marks.Where(mark => mark.Kind == "slur-letter")
-            .Take(2)
-            .Select(MarkBox.Of)
-            .ToList();
+        var played = Played.Of("slurred-threes-up-and-down");
+        var bends = Enumerable
+            .Range(0, played.Notes.Length)
+            .Select(note => new ScoreBend(note, Fraction.Of(2)));
+        var score = ScoreEngraver
+            .Engrave(played, new ScoreOptions { WidthMm = widthMm, Bends = [.. bends] })
+            .OrThrow();
 
-        Assert.All(letters, box => Assert.NotEqual(default, box));
-        Assert.Empty(ScoreGeometry.Collisions(system));
+        Assert.Equal(20, score.Systems.Sum(system => system.Marks.Count(mark => mark.Kind == "slur-letter")));
+        Assert.Empty(score.Systems.SelectMany(ScoreGeometry.Collisions));
     }
 }

@@ -74,6 +74,7 @@ public sealed class SheetRoomTests
     // Sixteen bars of two half notes stand in a few systems; of sixteenths only the first systems fit.
     [Theory]
     [InlineData(2, "", 32)]
+    [InlineData(8, "This is bars 1 to 10 of 16; the rest is not printed here.", 80)]
     [InlineData(16, "This is bars 1 to 4 of 16; the rest is not printed here.", 64)]
     public void A_line_without_a_turn_prints_as_many_whole_systems_as_fit(
         int notesPerBar,

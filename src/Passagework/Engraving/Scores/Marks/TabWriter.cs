@@ -183,17 +183,10 @@ internal sealed class TabWriter
             space > 0
             && y <= slur - InSpace
             && ink.Height <= _sizes.TabGap - Pens.StaffLine - (2 * InSpace)
-            && !IsTaken(ink.Moved(middle, y).Grown(LetterClear));
+            && !_ink.Exists(ink.Moved(middle, y).Grown(LetterClear).Overlaps);
         y = isFree ? y : _tab.FreeAbove(middle + ink.Left, middle + ink.Right, LetterClear);
         _tab.Text(Scene.Tag(column, "slur-letter"), text, middle, y, Anchor.Middle);
     }
-
-    // By a number, or an arrow of a bend, which crosses all lines above its note.
-    private bool IsTaken(Box box) =>
-        _ink.Exists(box.Overlaps)
-        || _scene.Plan.Columns.Any(column =>
-            column.Bend is not null && box.Left < LeadX(column) && column.X < box.Right
-        );
 
     // Slants by pitch; string 1 is above, higher frets are higher. From a chord the tone on the same string leads on.
     private void WriteSlide(Column? before, Column column)
