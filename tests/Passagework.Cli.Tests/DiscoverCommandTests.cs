@@ -49,6 +49,8 @@ public sealed class DiscoverCommandTests : IDisposable
         var found = page["found"]![0]!;
         Assert.Equal("even-load", (string?)found["values"]![0]!["criterion"]);
         Assert.False((bool)found["values"]![3]!["missing"]!);
+        Assert.Equal(0.05, (double)found["values"]![0]!["error"]!, 0.000001);
+        Assert.Equal(0.05 / (0.876742 - 0.656913), (double)found["values"]![0]!["valueError"]!, 0.00001);
         var file = _session.Write("found.json", found["recipe"]!.ToJsonString());
         Assert.Equal(0, _session.Run("measure", file).Code);
         Assert.Equal((string?)found["name"], RecipeJson.Read(File.ReadAllText(file)).OrThrow().Title);

@@ -71,7 +71,7 @@ internal sealed class DiscoverCommand
             .Find(question, watch, watch.Stopped)
             .Then<string>(result =>
                 parsed.GetValue(_json)
-                    ? JsonPage.Print(DiscoveryJson.Of(result, who.Name, watch.Seconds))
+                    ? JsonPage.Print(DiscoveryJson.Of(result, question.Anchors, who.Name, watch.Seconds))
                     : DiscoveryText.Of(question, result, who.Name, watch.Seconds)
             );
     }
