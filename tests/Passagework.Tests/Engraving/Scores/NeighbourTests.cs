@@ -8,15 +8,16 @@ namespace Passagework.Tests.Engraving.Scores;
 /// <summary>Marks that do not overlap and would still be read as one if they stood close side by side.</summary>
 public sealed class NeighbourTests
 {
-    // Half a staff space of 1.75 mm.
-    private const double ApartMm = 0.875;
+    // A good half of a staff space of 1.75 mm beside, and a little over.
+    private const double ApartMm = 1;
+    private const double OverMm = 0.5;
 
     [Fact]
     public void A_stroke_stands_over_a_tuplet_number_not_close_beside_it() =>
         Assert.Empty(
             Played.All.SelectMany(exercise =>
                 ScoreEngraver
-                    .Engrave(exercise.Played, new ScoreOptions())
+                    .Engrave(exercise.Played, new ScoreOptions { ShortLast = true })
                     .OrThrow()
                     .Systems.SelectMany(system => Close(system.Marks, "tuplet", "stroke"))
                     .Select(pair => $"{exercise.Id}: {pair}")
@@ -71,7 +72,7 @@ public sealed class NeighbourTests
         var of = marks.Where(mark => mark.Kind == kind || mark.Kind == other).ToLookup(mark => mark.Kind);
         return from one in of[kind]
             let box = MarkBox.Of(one)
-            let around = new Box(box.Left - ApartMm, box.Top, box.Right + ApartMm, box.Bottom)
+            let around = new Box(box.Left - ApartMm, box.Top - OverMm, box.Right + ApartMm, box.Bottom)
             from near in of[other]
             where MarkBox.Of(near).Overlaps(around)
             select $"{one.Id} and {near.Id}";

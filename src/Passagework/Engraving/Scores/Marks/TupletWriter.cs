@@ -113,12 +113,9 @@ internal sealed class TupletWriter(Scene scene)
             var box = Block.BoxOf(digits[i], Scale);
             var y = middle - box.Top - (box.Height / 2);
             scene.Top.Glyph(Scene.Tag(first, "tuplet", i + 1), digits[i], x - box.Left, y, Scale);
-            x += box.Width + 0.1;
             // Later signs stand over it, not close beside it.
-            scene.Top.Reserve(
-                box.Moved(x - box.Width - 0.1 - box.Left, y)
-                    .With(new Box(x - box.Width - Beside, middle, x + Beside, middle))
-            );
+            scene.Top.Reserve(new Box(x - Beside, y + box.Top, x + box.Width + Beside, y + box.Bottom));
+            x += box.Width + 0.1;
         }
     }
 
