@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Passagework.Cli.Output;
+using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Press;
 using Passagework.Engraving.Prints;
 using Passagework.Exercises;
@@ -61,7 +62,7 @@ internal static class ShowCommand
                 .Then(found =>
                     parsed.GetValue(json)
                         ? ForMachines(found.Name, found.Measured.Realization)
-                        : Written(found.Measured, parsed.GetValue(form) ?? "tab", pictures, parsed)
+                        : Written(found.Measured, parsed.GetValue(form) ?? "tab", pictures, parsed, terminal)
                 )
                 .Finish(terminal, parsed.GetValue(output))
         );
@@ -84,7 +85,8 @@ internal static class ShowCommand
         Measurement measured,
         string form,
         PictureOptions pictures,
-        ParseResult parsed
+        ParseResult parsed,
+        Terminal terminal
     )
     {
         if (!Forms.Read(form).TryGet(out var chosen, out var fault))
@@ -93,7 +95,7 @@ internal static class ShowCommand
         }
 
         return chosen is Form.Svg or Form.Png or Form.Pdf
-            ? pictures.Of(parsed).Then(options => Drawn(chosen, measured, options))
+            ? pictures.Of(parsed).Then(options => Drawn(chosen, measured, options, terminal))
             : As(chosen, measured.Realization);
     }
 
@@ -107,22 +109,42 @@ internal static class ShowCommand
             _ => Answer.Of(Midi.Write(played)),
         };
 
-    private static Outcome<Answer> Drawn(Form form, Measurement measured, PictureChoice choice) =>
+    private static Outcome<Answer> Drawn(
+        Form form,
+        Measurement measured,
+        PictureChoice choice,
+        Terminal terminal
+    ) =>
         form switch
         {
-            Form.Svg => ExercisePrint
-                .Picture(measured, choice.Print)
+            Form.Svg => Picture(measured, choice, terminal)
                 .Then(page => SvgWriter.Write(page, SvgStyle.Screen))
                 .Then<Answer>(text => Answer.Of(text)),
-            Form.Png => ExercisePrint
-                .Picture(measured, choice.Print)
-                .Then(page => PngWriter.Write(page, choice.Dpi, Palette.Light))
+            Form.Png => Picture(measured, choice, terminal)
+                .Then(page =>
+                    PngWriter.Refusal(page, choice.Dpi) is { } fault
+                        ? fault.At("--dpi")
+                        : PngWriter.Write(page, choice.Dpi, Palette.Light)
+                )
                 .Then<Answer>(bytes => Answer.Of(bytes)),
             _ => ExercisePrint
                 .Pages(measured, choice.Print)
-                .Then(document => PdfWriter.Write(document))
+                .Then(document =>
+                {
+                    terminal.Note(document.Pages[0].Remarks);
+                    return PdfWriter.Write(document);
+                })
                 .Then<Answer>(bytes => Answer.Of(bytes)),
         };
+
+    private static Outcome<Page> Picture(Measurement measured, PictureChoice choice, Terminal terminal) =>
+        ExercisePrint
+            .Picture(measured, choice.Print)
+            .Then<Page>(page =>
+            {
+                terminal.Note(page.Remarks);
+                return page;
+            });
 
     private enum Form
     {

@@ -57,7 +57,7 @@ internal static class PreparationText
             )
         );
         text.AppendLine(
-            $"{RecipeWords.Techniques.Of(recipe.Picking.Technique)} strokes for the piece and for all exercises"
+            $"technique {RecipeWords.Techniques.Of(recipe.Picking.Technique)}, for the piece and for all exercises alike"
         );
     }
 
@@ -144,7 +144,7 @@ internal static class PreparationText
 
     private static string Proof(CoveringSet set) =>
         set.IsSmallest
-            ? "fewer do not do it"
+            ? "no fewer will do"
             : Text($"not proved fewest: at most {set.Factor:0.0} times as many as needed");
 
     private static void Uncovered(StringBuilder text, Preparation preparation)

@@ -16,7 +16,7 @@ internal static class Shares
             < Hardly => "hardly any",
             >= 1 => "all",
             >= 1 - Hardly => "nearly all",
-            _ => $"{NumberWords.Of((long)Math.Round(10 * share))} in ten",
+            _ => $"{NumberWords.Of((long)Math.Round(10 * share, MidpointRounding.AwayFromZero))} in ten",
         };
 
     /// <summary>Whole hundredths, such as <c>88</c>.</summary>

@@ -26,7 +26,7 @@ public class GeneralUseTests
         .. Enumerable.Repeat(Tunes.Class('x'), 2),
     ]);
 
-    private static readonly Gen<string> BoxLine = Gen.Int[0, 11]
+    private static readonly Gen<string> BoxLine = Gen.Int[0, 3]
         .Array[2, 9]
         .Select(places => string.Join(' ', places.Select(place => Lines.BoxUp.Split(' ')[place])));
 
@@ -72,7 +72,7 @@ public class GeneralUseTests
         Assert.Empty(silent.Resampled);
     }
 
-    // Short pieces within one box, so that some kinds of moves stand in one of them only.
+    // Short pieces of four places, so that many kinds of moves are shared and some stand in one piece only.
     [Fact]
     public void Resamples_equal_the_pieces_written_out_again_and_again() =>
         Gen.Select(BoxLine, BoxLine.Array[1, 4], Gen.Int[0, 3])

@@ -67,6 +67,19 @@ public class UseInMusicTests
         Assert.Equal(("+2 -4 +2 +5", 1, 1), (most?.Shape.ToString(), most?.FirstNote, most?.Pieces));
     }
 
+    [Theory]
+    [InlineData(Steps, Leap, "+2 +2")]
+    [InlineData(Leap, Steps, "+5 >+2")]
+    public void Of_equally_long_ones_the_first_is_named(string first, string second, string named)
+    {
+        string[] solos = [Steps, Leap, "60*3 61 60"];
+        var music = Music.Try(solos.Select(text => Tunes.Of(text))).OrThrow();
+
+        var most = UseInMusic.Of(Tunes.Of(first + Apart + second), music).MostAtHome;
+
+        Assert.Equal((named, 0, 1), (most?.Shape.ToString(), most?.FirstNote, most?.Pieces));
+    }
+
     // A run played over and over: with seven places for it, chance makes it nearly always.
     [Fact]
     public void Figures_that_chance_makes_do_not_count()
