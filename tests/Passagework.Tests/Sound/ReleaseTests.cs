@@ -83,6 +83,18 @@ public sealed class ReleaseTests
     }
 
     [Fact]
+    public void A_low_string_does_not_fall_asleep_between_its_pulses()
+    {
+        // At this rate a block is a tenth of the period, and what the pickup hears rests for longer than that.
+        const int Fine = 192_000;
+        var note = Plucks.Pluck(6, 0) with { Action = StringAction.Thumb, Strength = 0.06 };
+        var samples = new float[2 * Fine];
+        new GuitarRenderer(GuitarSound.CleanElectric, [note], Fine).Render(samples, 0);
+
+        Assert.True(Tone.Rms(samples.AsSpan(3 * Fine / 2)) > 0.1 * Tone.Rms(samples.AsSpan(0, Fine / 2)));
+    }
+
+    [Fact]
     public void No_sample_is_too_small_for_the_processor()
     {
         foreach (var sound in Enum.GetValues<GuitarSound>())
