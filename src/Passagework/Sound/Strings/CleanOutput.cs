@@ -1,0 +1,41 @@
+namespace Passagework.Sound.Strings;
+
+/// <summary>A pickup with its resonance, and nothing after it.</summary>
+internal sealed class CleanOutput(int sampleRate) : IOutput
+{
+    private const float Level = 0.22f;
+
+    // Coil and cable resonate at some kilohertz (Jungmann 1994; Zollner, Physics of the electric guitar).
+    private readonly Biquad[] _filters =
+    [
+        Biquad.HighPass(55, 0.7, sampleRate),
+        Biquad.LowPass(3800, 1.5, sampleRate),
+        Biquad.LowPass(6500, 0.6, sampleRate),
+    ];
+
+    /// <inheritdoc/>
+    public int Latency => 0;
+
+    /// <inheritdoc/>
+    public bool Quiet => Array.TrueForAll(_filters, f => f.Quiet);
+
+    /// <inheritdoc/>
+    public void Run(Span<float> heard, ReadOnlySpan<float> direct)
+    {
+        foreach (var filter in _filters)
+        {
+            filter.Run(heard);
+        }
+
+        Samples.Scale(heard, Level);
+    }
+
+    /// <inheritdoc/>
+    public void Reset()
+    {
+        foreach (var filter in _filters)
+        {
+            filter.Reset();
+        }
+    }
+}
