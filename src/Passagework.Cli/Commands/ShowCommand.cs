@@ -7,6 +7,7 @@ using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Hands;
 using Passagework.Notation;
+using Passagework.Sound.Performance;
 
 namespace Passagework.Cli.Commands;
 
@@ -22,7 +23,9 @@ internal static class ShowCommand
         ("midi", Form.Midi),
         ("svg", Form.Svg),
         ("png", Form.Png),
-        ("pdf", Form.Pdf)
+        ("pdf", Form.Pdf),
+        ("wav", Form.Wav),
+        ("times", Form.Times)
     );
 
     public static Command Create(Terminal terminal)
@@ -30,7 +33,8 @@ internal static class ShowCommand
         var exercise = Arguments.Exercise();
         var form = Arguments.Text(
             "--as",
-            "tab (text, the default), json (the idea as a file), musicxml, mxl, midi, svg, png or pdf.",
+            "tab (text, the default), json (the idea as a file), musicxml, mxl, midi, svg, png, pdf, wav (sound) "
+                + "or times (when each note of the sound begins).",
             "FORM"
         );
         var player = Arguments.PlayerOption();
@@ -45,6 +49,7 @@ internal static class ShowCommand
             output,
         };
         var pictures = new PictureOptions(command);
+        var hearing = new Hearing(new TimeOptions(command), new SoundOptions(command));
         var overrides = new Overrides(command);
         command.SetAction(parsed =>
             PlayerSource
@@ -61,7 +66,11 @@ internal static class ShowCommand
                 .Then(found =>
                     parsed.GetValue(json)
                         ? ForMachines(found.Name, found.Measured.Realization)
-                        : Written(found.Measured, parsed.GetValue(form) ?? "tab", pictures, parsed)
+                        : Written(
+                            found.Measured,
+                            parsed.GetValue(form) ?? "tab",
+                            new Wishes(pictures, hearing, parsed)
+                        )
                 )
                 .Finish(terminal, parsed.GetValue(output))
         );
@@ -80,22 +89,41 @@ internal static class ShowCommand
             )
         );
 
-    private static Outcome<Answer> Written(
-        Measurement measured,
-        string form,
-        PictureOptions pictures,
-        ParseResult parsed
-    )
+    private static Outcome<Answer> Written(Measurement measured, string form, Wishes wishes)
     {
         if (!Forms.Read(form).TryGet(out var chosen, out var fault))
         {
             return fault.At("--as");
         }
 
-        return chosen is Form.Svg or Form.Png or Form.Pdf
-            ? pictures.Of(parsed).Then(options => Drawn(chosen, measured, options))
-            : As(chosen, measured.Realization);
+        return chosen switch
+        {
+            Form.Svg or Form.Png or Form.Pdf => wishes
+                .Pictures.Of(wishes.Parsed)
+                .Then(options => Drawn(chosen, measured, options)),
+            Form.Wav or Form.Times => Heard(chosen, measured.Realization, wishes),
+            Form.Midi when wishes.Hearing.Times.AreGiven(wishes.Parsed) => Heard(
+                chosen,
+                measured.Realization,
+                wishes
+            ),
+            _ => As(chosen, measured.Realization),
+        };
     }
+
+    private static Outcome<Answer> Heard(Form form, Realization played, Wishes wishes) =>
+        wishes
+            .Hearing.Times.Perform(played, wishes.Parsed)
+            .Then(performance =>
+                form switch
+                {
+                    Form.Wav => wishes.Hearing.Sounds.Wav(performance, wishes.Parsed),
+                    Form.Times => Answer.Of(JsonPage.Print(TimeMapJson.Of(performance.Times))),
+                    _ => Answer.Of(
+                        Midi.Write(performance.Line, new MidiWriting { Tempi = performance.Tempi })
+                    ),
+                }
+            );
 
     private static Outcome<Answer> As(Form form, Realization played) =>
         form switch
@@ -124,6 +152,10 @@ internal static class ShowCommand
                 .Then<Answer>(bytes => Answer.Of(bytes)),
         };
 
+    private sealed record Hearing(TimeOptions Times, SoundOptions Sounds);
+
+    private sealed record Wishes(PictureOptions Pictures, Hearing Hearing, ParseResult Parsed);
+
     private enum Form
     {
         Tab,
@@ -134,5 +166,7 @@ internal static class ShowCommand
         Svg,
         Png,
         Pdf,
+        Wav,
+        Times,
     }
 }

@@ -48,7 +48,9 @@ internal sealed class ChordPart
         var classes = Classes(chord);
         var voicings = Enumerable
             .Range(0, classes.Length)
-            .SelectMany(turn => new[] { Lowest - 5, Lowest, Lowest + 5 }.Select(low => Stacked(classes, turn, low)));
+            .SelectMany(turn =>
+                new[] { Lowest - 5, Lowest, Lowest + 5 }.Select(low => Stacked(classes, turn, low))
+            );
         return voicings.MinBy(Moved);
     }
 

@@ -41,9 +41,7 @@ internal static class DrumPart
 
         if (beat.IsBack)
         {
-            yield return swung
-                ? (Fraction.Zero, BandSound.Hat, 0.7)
-                : (Fraction.Zero, BandSound.Snare, 0.85);
+            yield return swung ? (Fraction.Zero, BandSound.Hat, 0.7) : (Fraction.Zero, BandSound.Snare, 0.85);
         }
 
         foreach (var cymbal in Cymbals(beat, division))

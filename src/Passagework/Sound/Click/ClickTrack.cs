@@ -42,9 +42,7 @@ public static class ClickTrack
             throw new ArgumentException(fault.ToString(), nameof(plan));
         }
 
-        var places = BeatGroups.Places(
-            plan.Grouping.IsEmpty ? BeatGroups.Of(times.Meter) : plan.Grouping
-        );
+        var places = BeatGroups.Places(plan.Grouping.IsEmpty ? BeatGroups.Of(times.Meter) : plan.Grouping);
         var strokes = new List<ClickStroke>();
         for (var bar = 0; bar < times.Bars; bar++)
         {
@@ -57,7 +55,9 @@ public static class ClickTrack
             var pattern = counted ? ClickPattern.Beats : plan.Pattern;
             var inBar = Enumerable
                 .Range(0, places.Length)
-                .SelectMany(beat => OfBeat(pattern, plan, times, (beat, places[beat].Place, places[beat].Size)))
+                .SelectMany(beat =>
+                    OfBeat(pattern, plan, times, (beat, places[beat].Place, places[beat].Size))
+                )
                 .Select(click => new ClickStroke(Seconds(times, bar, click.Beats), click.Weight));
             strokes.AddRange(inBar);
         }

@@ -43,7 +43,10 @@ public sealed class Drone
         {
             var sample = firstSample + i;
             var level = Math.Clamp(Math.Min(sample, SamplesNeeded - sample) / _fade, 0, 1);
-            into[i] = level > 0 ? (float)level * ((0.6f * At(_turns[0], sample)) + (0.4f * At(_turns[1], sample))) : 0;
+            into[i] =
+                level > 0
+                    ? (float)level * ((0.6f * At(_turns[0], sample)) + (0.4f * At(_turns[1], sample)))
+                    : 0;
         }
     }
 
@@ -62,7 +65,9 @@ public sealed class Drone
         for (var i = 0; i <= TableSize; i++)
         {
             var angle = Math.Tau * i / TableSize;
-            table[i] = (float)(0.4 * Partials.Select((strength, at) => strength * Math.Sin((at + 1) * angle)).Sum());
+            table[i] = (float)(
+                0.4 * Partials.Select((strength, at) => strength * Math.Sin((at + 1) * angle)).Sum()
+            );
         }
 
         return table;

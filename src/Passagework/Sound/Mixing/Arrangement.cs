@@ -30,8 +30,7 @@ public sealed record SoundPlan
 
     /// <summary>What can't be played in the metre of the performance, if anything.</summary>
     public Fault? Check(TimeMap times) =>
-        Click?.Check(times.Meter)
-        ?? (Backing is { } band ? Grooves.Check(band.Groove, times.Meter) : null);
+        Click?.Check(times.Meter) ?? (Backing is { } band ? Grooves.Check(band.Groove, times.Meter) : null);
 }
 
 /// <summary>A performance with everything around it, ready to be rendered from any sample on.</summary>
@@ -112,7 +111,9 @@ public sealed record Arrangement(Mixdown Mix, long Samples, int SampleRate)
         {
             var strokes = ClickTrack
                 .Strokes(performance, plan.Click ?? new ClickPlan())
-                .Where(stroke => plan.Click is not null || stroke.Seconds < times.BarSeconds(times.CountInBars));
+                .Where(stroke =>
+                    plan.Click is not null || stroke.Seconds < times.BarSeconds(times.CountInBars)
+                );
             var click = ClickTrack.Sound([.. strokes], plan.SampleRate);
             yield return (new MixVoice(MixPart.Click, click.Render), click.SamplesNeeded);
         }

@@ -1,7 +1,7 @@
 namespace Passagework.Sound.Mixing;
 
 /// <summary>One section of a recursive filter, coefficients with a0 = 1.</summary>
-internal readonly record struct Biquad(double B0, double B1, double B2, double A1, double A2);
+internal readonly record struct FilterSection(double B0, double B1, double B2, double A1, double A2);
 
 /// <summary>The frequency weighting of ITU-R BS.1770-4, annex 1: a shelf for the head, then a high-pass.</summary>
 /// <remarks>
@@ -11,7 +11,7 @@ internal readonly record struct Biquad(double B0, double B1, double B2, double A
 /// </remarks>
 internal static class KWeighting
 {
-    public static Biquad Shelf(int sampleRate)
+    public static FilterSection Shelf(int sampleRate)
     {
         const double hertz = 1681.974450955533;
         const double gainDb = 3.999843853973347;
@@ -20,7 +20,7 @@ internal static class KWeighting
         var high = Math.Pow(10, gainDb / 20);
         var band = Math.Pow(high, 0.4996667741545416);
         var a0 = 1 + (k / q) + (k * k);
-        return new Biquad(
+        return new FilterSection(
             (high + (band * k / q) + (k * k)) / a0,
             2 * ((k * k) - high) / a0,
             (high - (band * k / q) + (k * k)) / a0,
@@ -29,18 +29,18 @@ internal static class KWeighting
         );
     }
 
-    public static Biquad HighPass(int sampleRate)
+    public static FilterSection HighPass(int sampleRate)
     {
         const double hertz = 38.13547087602444;
         const double q = 0.5003270373238773;
         var k = Math.Tan(Math.PI * hertz / sampleRate);
         var a0 = 1 + (k / q) + (k * k);
-        return new Biquad(1, -2, 1, 2 * ((k * k) - 1) / a0, (1 - (k / q) + (k * k)) / a0);
+        return new FilterSection(1, -2, 1, 2 * ((k * k) - 1) / a0, (1 - (k / q) + (k * k)) / a0);
     }
 }
 
 /// <summary>Both filters of one channel, with their memory.</summary>
-internal struct WeightedChannel(Biquad shelf, Biquad highPass)
+internal struct WeightedChannel(FilterSection shelf, FilterSection highPass)
 {
     private double _s1;
     private double _s2;

@@ -67,10 +67,10 @@ public sealed class LoudnessMeter
         }
 
         var power = _parts.Sum() / PartsPerBlock;
-        var step = (int)Math.Floor((Lufs(power) - AbsoluteGate) * StepsPerUnit);
-        if (step >= 0)
+        var steps = (Lufs(power) - AbsoluteGate) * StepsPerUnit;
+        if (steps >= 0)
         {
-            step = Math.Min(step, _counts.Length - 1);
+            var step = (int)Math.Min(steps, _counts.Length - 1);
             _counts[step]++;
             _powers[step] += power;
         }

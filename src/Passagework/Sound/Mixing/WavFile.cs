@@ -42,7 +42,10 @@ public sealed class WavFile(int sampleRate, int channels, SampleFormat format)
     /// <exception cref="ArgumentOutOfRangeException">More than a file of this kind can hold, 4 GB.</exception>
     public void Write(Stream to, long samples, VoiceRenderer render)
     {
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(samples, (uint.MaxValue - 100) / (channels * SampleBytes));
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(
+            samples,
+            (uint.MaxValue - 100) / (channels * SampleBytes)
+        );
         to.Write(Header((uint)(samples * channels * SampleBytes)));
         var block = new float[Block * channels];
         var bytes = new byte[block.Length * SampleBytes];
@@ -66,7 +69,10 @@ public sealed class WavFile(int sampleRate, int channels, SampleFormat format)
         var header = new byte[HeaderBytes + (isFloat ? FloatExtraBytes : 0)];
         var at = header.AsSpan();
         "RIFF"u8.CopyTo(at);
-        BinaryPrimitives.WriteUInt32LittleEndian(at[4..], (uint)header.Length - 8 + dataBytes + (dataBytes & 1));
+        BinaryPrimitives.WriteUInt32LittleEndian(
+            at[4..],
+            (uint)header.Length - 8 + dataBytes + (dataBytes & 1)
+        );
         "WAVEfmt "u8.CopyTo(at[8..]);
         BinaryPrimitives.WriteInt32LittleEndian(at[16..], isFloat ? 18 : 16);
         BinaryPrimitives.WriteInt16LittleEndian(at[20..], (short)(isFloat ? 3 : 1));

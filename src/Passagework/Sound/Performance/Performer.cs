@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Instrument;
@@ -15,6 +14,10 @@ public static class Performer
 {
     private const int MostNotes = 200_000;
     private const double LoudestVelocity = 127;
+
+    /// <summary>What the string model sounds.</summary>
+    private const int LowestKey = 21;
+    private const int HighestKey = 100;
 
     /// <summary>
     /// Every instant of the line; refused where the bars don't exist, the music is too long or a note lies outside the
@@ -37,6 +40,11 @@ public static class Performer
             .Then<TimedPerformance>(timeline =>
             {
                 var notes = Unrolling.Of(realization, timeline);
+                if (notes.IsEmpty)
+                {
+                    return new Fault("nothing is played in these bars", "bars", "bars with notes");
+                }
+
                 var timed = notes.Select(note => new TimedNote(
                     note.Played.Note.Index,
                     note.Pass,
@@ -59,22 +67,32 @@ public static class Performer
         {
             foreach (var tone in note.Tones)
             {
-                if (!instrument.Has(tone.Place) || instrument.MidiAt(tone.Place) != tone.Tone.Midi)
+                var key = tone.Tone.Midi;
+                if (!instrument.Has(tone.Place) || instrument.MidiAt(tone.Place) != key)
                 {
-                    return new Fault(
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"the instrument doesn't sound key {tone.Tone.Midi} at {tone.Place}"
-                        ),
-                        string.Create(CultureInfo.InvariantCulture, $"note {note.Note.Index + 1}"),
-                        "strings and frets that it has"
+                    return Misplaced(
+                        note,
+                        $"the instrument has no key {key} at {tone.Place}",
+                        "a place that it has"
                     );
+                }
+
+                if (key is < LowestKey or > HighestKey)
+                {
+                    return Misplaced(note, $"key {key} can't be made to sound", "keys from 21 to 100");
                 }
             }
         }
 
         return null;
     }
+
+    private static Fault Misplaced(PlayedNote note, FormattableString what, string right) =>
+        new(
+            FormattableString.Invariant(what),
+            FormattableString.Invariant($"note {note.Note.Index + 1}"),
+            right
+        );
 
     private static ImmutableArray<StringEvent> Events(
         ImmutableArray<UnrolledNote> notes,

@@ -25,8 +25,12 @@ internal sealed class StringUses
     private const int Strings = 9;
 
     private readonly (double At, bool Slurs)[] _strings = new (double, bool)[Strings];
-    private readonly (double At, int Fret, uint On, double Leaves)[] _fingers =
-        new (double, int, uint, double)[Fingers];
+    private readonly (double At, int Fret, uint On, double Leaves)[] _fingers = new (
+        double,
+        int,
+        uint,
+        double
+    )[Fingers];
     private (double At, int Fret, double Leaves) _hand = (Never, -1, Never);
 
     private StringUses()

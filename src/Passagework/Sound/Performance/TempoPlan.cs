@@ -57,10 +57,7 @@ public sealed record TempoPlan
 
     /// <summary>A tempo on the straight way between two.</summary>
     internal static Tempo Between(Tempo from, Tempo to, double share) =>
-        Tempo.TryOf(
-            from.BeatsPerMinute + ((to.BeatsPerMinute - from.BeatsPerMinute) * share),
-            out var tempo
-        )
+        Tempo.TryOf(from.BeatsPerMinute + ((to.BeatsPerMinute - from.BeatsPerMinute) * share), out var tempo)
             ? tempo
             : to;
 
@@ -68,10 +65,7 @@ public sealed record TempoPlan
         times is >= 1 and <= MostPasses
             ? new TempoPlan([.. Enumerable.Range(0, times).Select(pass)])
             : new Fault(
-                string.Create(
-                    System.Globalization.CultureInfo.InvariantCulture,
-                    $"{times} times through"
-                ),
+                string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{times} times through"),
                 "",
                 $"1 to {MostPasses}"
             );

@@ -45,7 +45,11 @@ public static class TimeMapJson
         {
             ["startS"] = Seconds(times.BarSeconds(bar)),
             ["beatsS"] = new JsonArray([
-                .. times.BeatSeconds.AsSpan().Slice(bar * beats, beats).ToArray().Select(beat => Seconds(beat)),
+                .. times
+                    .BeatSeconds.AsSpan()
+                    .Slice(bar * beats, beats)
+                    .ToArray()
+                    .Select(beat => Seconds(beat)),
             ]),
         };
     }

@@ -58,9 +58,12 @@ internal sealed class Timeline
         if (range.First < 0 || range.Count < 1 || (long)range.First + range.Count > last)
         {
             return new Fault(
-                string.Create(CultureInfo.InvariantCulture, $"there are no such bars; the music has {last}"),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"no bars {range.First + 1L} to {(long)range.First + range.Count}"
+                ),
                 "bars",
-                string.Create(CultureInfo.InvariantCulture, $"bars from 1 to {last}")
+                string.Create(CultureInfo.InvariantCulture, $"bars within 1 to {last}")
             );
         }
 
