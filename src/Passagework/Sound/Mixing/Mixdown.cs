@@ -32,7 +32,6 @@ public enum MixPart
 public sealed class Mixdown
 {
     private const int Block = 4096;
-    private readonly ImmutableArray<MixVoice> _voices;
     private readonly float[] _voice = new float[Block];
 
     /// <summary>A mix of voices.</summary>
@@ -43,7 +42,7 @@ public sealed class Mixdown
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(channels, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(channels, 2);
-        _voices = voices;
+        Voices = voices;
         Channels = channels;
         Gain = gain;
     }
@@ -55,7 +54,7 @@ public sealed class Mixdown
     public double Gain { get; }
 
     /// <summary>The voices.</summary>
-    public ImmutableArray<MixVoice> Voices => _voices;
+    public ImmutableArray<MixVoice> Voices { get; }
 
     /// <summary>Fills the span with interleaved samples below the ceiling.</summary>
     /// <param name="into">Its length is a multiple of the channels.</param>
@@ -68,7 +67,7 @@ public sealed class Mixdown
         {
             var count = Math.Min(Block, frames - done);
             var part = into.Slice(done * Channels, count * Channels);
-            foreach (var voice in _voices)
+            foreach (var voice in Voices)
             {
                 var sound = _voice.AsSpan(0, count);
                 voice.Render(sound, firstSample + done);
