@@ -31,12 +31,7 @@ internal static class ShowCommand
     public static Command Create(Terminal terminal)
     {
         var exercise = Arguments.Exercise();
-        var form = Arguments.Text(
-            "--as",
-            "tab (text, the default), json (the idea as a file), musicxml, mxl, midi, svg, png, pdf, wav (sound) "
-                + "or times (when each note of the sound begins).",
-            "FORM"
-        );
+        var form = FormOption();
         var player = Arguments.PlayerOption();
         var json = Arguments.Json();
         var output = Arguments.OutputFile();
@@ -48,8 +43,7 @@ internal static class ShowCommand
             json,
             output,
         };
-        var pictures = new PictureOptions(command);
-        var hearing = new Hearing(new TimeOptions(command), new SoundOptions(command));
+        var doors = new Doors(command);
         var overrides = new Overrides(command);
         command.SetAction(parsed =>
             PlayerSource
@@ -66,16 +60,20 @@ internal static class ShowCommand
                 .Then(found =>
                     parsed.GetValue(json)
                         ? ForMachines(found.Name, found.Measured.Realization)
-                        : Written(
-                            found.Measured,
-                            parsed.GetValue(form) ?? "tab",
-                            new Wishes(pictures, hearing, parsed)
-                        )
+                        : Written(found.Measured, parsed.GetValue(form) ?? "tab", doors.With(parsed))
                 )
                 .Finish(terminal, parsed.GetValue(output))
         );
         return command;
     }
+
+    private static Option<string?> FormOption() =>
+        Arguments.Text(
+            "--as",
+            "tab (text, the default), json (the idea as a file), musicxml, mxl, midi, svg, png, pdf, wav (sound) "
+                + "or times (when each note of the sound begins).",
+            "FORM"
+        );
 
     private static Outcome<Answer> ForMachines(string name, Realization played) =>
         Answer.Of(
@@ -89,7 +87,7 @@ internal static class ShowCommand
             )
         );
 
-    private static Outcome<Answer> Written(Measurement measured, string form, Wishes wishes)
+    private static Outcome<Answer> Written(Measurement measured, string form, Asked asked)
     {
         if (!Forms.Read(form).TryGet(out var chosen, out var fault))
         {
@@ -98,26 +96,26 @@ internal static class ShowCommand
 
         return chosen switch
         {
-            Form.Svg or Form.Png or Form.Pdf => wishes
-                .Pictures.Of(wishes.Parsed)
+            Form.Svg or Form.Png or Form.Pdf => asked
+                .Doors.Pictures.Of(asked.Parsed)
                 .Then(options => Drawn(chosen, measured, options)),
-            Form.Wav or Form.Times => Heard(chosen, measured.Realization, wishes),
-            Form.Midi when wishes.Hearing.Times.AreGiven(wishes.Parsed) => Heard(
+            Form.Wav or Form.Times => Heard(chosen, measured.Realization, asked),
+            Form.Midi when asked.Doors.Times.AreGiven(asked.Parsed) => Heard(
                 chosen,
                 measured.Realization,
-                wishes
+                asked
             ),
             _ => As(chosen, measured.Realization),
         };
     }
 
-    private static Outcome<Answer> Heard(Form form, Realization played, Wishes wishes) =>
-        wishes
-            .Hearing.Times.Perform(played, wishes.Parsed)
+    private static Outcome<Answer> Heard(Form form, Realization played, Asked asked) =>
+        asked
+            .Doors.Times.Perform(played, asked.Parsed)
             .Then(performance =>
                 form switch
                 {
-                    Form.Wav => wishes.Hearing.Sounds.Wav(performance, wishes.Parsed),
+                    Form.Wav => asked.Doors.Sounds.Wav(performance, asked.Parsed),
                     Form.Times => Answer.Of(JsonPage.Print(TimeMapJson.Of(performance.Times))),
                     _ => Answer.Of(
                         Midi.Write(performance.Line, new MidiWriting { Tempi = performance.Tempi })
@@ -152,9 +150,19 @@ internal static class ShowCommand
                 .Then<Answer>(bytes => Answer.Of(bytes)),
         };
 
-    private sealed record Hearing(TimeOptions Times, SoundOptions Sounds);
+    /// <summary>The options of pictures and of sound.</summary>
+    private sealed class Doors(Command command)
+    {
+        public PictureOptions Pictures { get; } = new(command);
 
-    private sealed record Wishes(PictureOptions Pictures, Hearing Hearing, ParseResult Parsed);
+        public TimeOptions Times { get; } = new(command);
+
+        public SoundOptions Sounds { get; } = new(command);
+
+        public Asked With(ParseResult parsed) => new(this, parsed);
+    }
+
+    private sealed record Asked(Doors Doors, ParseResult Parsed);
 
     private enum Form
     {
