@@ -26,7 +26,7 @@ public sealed class SoundCommandTests : IDisposable
     public void Everything_that_can_sound_sounds_at_once()
     {
         var file = Path.Combine(_session.Folder, "all.wav");
-        var words =
+        const string words =
             "--as wav --tempo 200 --sound driven --click backbeat --click-gap 2/1 --count-in 1 --repeat 2 "
             + "--from-tempo 160 --bars 1-2 --manner palm-muted --groove shuffle --drone root --bits 24 --rate 48000 --mono";
         var (code, output, error) = _session.Run([

@@ -42,7 +42,7 @@ public sealed class BandSounds(int sampleRate)
         var sound = new float[(int)(BassSeconds * sampleRate)];
         for (var partial = 1; partial <= 8; partial++)
         {
-            Decay.Add(sound, partial * hertz, 0.6 / partial, BassSeconds / Math.Sqrt(partial), sampleRate);
+            Decay.Add(sound, partial * hertz, 0.3 / partial, BassSeconds / Math.Sqrt(partial), sampleRate);
         }
 
         Decay.Shape(sound, sampleRate / 500, sampleRate / 50);
