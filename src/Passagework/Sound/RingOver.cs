@@ -5,7 +5,7 @@ namespace Passagework.Sound;
 public sealed record RingOver(double Seconds)
 {
     /// <summary>The finger lifts and damps the string with its flesh (assumed by us).</summary>
-    public static RingOver Lift { get; } = new(0.055);
+    public static RingOver Lift { get; } = new(0.05);
 
     /// <summary>The finger rolls to the next string and lets the old one fade (assumed by us).</summary>
     public static RingOver Roll { get; } = new(0.16);

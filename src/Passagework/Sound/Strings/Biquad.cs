@@ -38,6 +38,23 @@ internal sealed class Biquad
         return new((side, -2 * side, side), (1 + alpha, -2 * cosine, 1 - alpha));
     }
 
+    /// <summary>Raises what lies above a frequency, by decibels.</summary>
+    public static Biquad HighShelf(double hertz, double decibels, int sampleRate)
+    {
+        var (cosine, alpha) = Corner(hertz, Math.Sqrt(0.5), sampleRate);
+        var height = Math.Exp(decibels * Math.Log(10) / 40);
+        var (more, less) = (height + 1, height - 1);
+        var slope = 2 * Math.Sqrt(height) * alpha;
+        return new(
+            (
+                height * (more + (less * cosine) + slope),
+                -2 * height * (less + (more * cosine)),
+                height * (more + (less * cosine) - slope)
+            ),
+            (more - (less * cosine) + slope, 2 * (less - (more * cosine)), more - (less * cosine) - slope)
+        );
+    }
+
     /// <summary>Raises or lowers what lies about a frequency, by decibels.</summary>
     public static Biquad Peak(double hertz, double quality, double decibels, int sampleRate)
     {

@@ -60,9 +60,13 @@ internal sealed class BodyOutput : IOutput
     {
         var nylon = sound is GuitarSound.Nylon;
         _modes = new((nylon ? NylonModes : SteelModes).AsSpan(), sampleRate);
-        _straight = [Biquad.LowPass(nylon ? 2600 : 5200, 0.6, sampleRate)];
+        _straight =
+        [
+            Biquad.HighShelf(nylon ? 1400 : 1500, nylon ? 10 : 14, sampleRate),
+            Biquad.LowPass(nylon ? 5000 : 9000, 0.6, sampleRate),
+        ];
         _last = Biquad.HighPass(60, 0.7, sampleRate);
-        _mix = nylon ? (0.42f, 0.2f, 0.5f) : (0.5f, 0.25f, 0.45f);
+        _mix = nylon ? (0.4f, 0.2f, 0.55f) : (0.4f, 0.25f, 0.5f);
     }
 
     /// <inheritdoc/>

@@ -9,8 +9,8 @@ internal sealed class CleanOutput(int sampleRate) : IOutput
     private readonly Biquad[] _filters =
     [
         Biquad.HighPass(55, 0.7, sampleRate),
-        Biquad.LowPass(3800, 1.5, sampleRate),
-        Biquad.LowPass(6500, 0.6, sampleRate),
+        Biquad.HighShelf(1600, 6, sampleRate),
+        Biquad.LowPass(4200, 1.6, sampleRate),
     ];
 
     /// <inheritdoc/>

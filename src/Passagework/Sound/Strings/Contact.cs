@@ -22,11 +22,11 @@ internal readonly record struct Contact(
     public static Contact Of(StringAction action) =>
         action switch
         {
-            StringAction.Down => new(0.30, 1, 1, 0.10, 0.20),
-            StringAction.Up => new(0.22, -0.9, 0.86, 0.13, 0.28),
-            StringAction.Thumb => new(0.85, 1, 1.12, 0.02, 0.30),
-            StringAction.Finger => new(0.50, -0.95, 1.0, 0.03, 0.25),
-            StringAction.HammerOn => new(1.9, 0.42, 1, 0.004, 0.10),
+            StringAction.Down => new(0.20, 1, 1, 0.30, 0.20),
+            StringAction.Up => new(0.14, -0.9, 0.86, 0.34, 0.28),
+            StringAction.Thumb => new(0.65, 1, 1.12, 0.02, 0.30),
+            StringAction.Finger => new(0.34, -0.95, 1.0, 0.03, 0.25),
+            StringAction.HammerOn => new(1.5, 0.5, 1, 0.015, 0.10),
             StringAction.PullOff => new(0.8, 0.5, 1, 0.01, 0.35),
             StringAction.Dead => new(0.4, 0.9, 1, 0.16, 0.20),
             StringAction.Rake => new(0.4, 0.55, 0.95, 0.11, 0.20),

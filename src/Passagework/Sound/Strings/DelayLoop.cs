@@ -77,6 +77,13 @@ internal sealed class DelayLoop
         }
     }
 
+    /// <summary>The last period of the string.</summary>
+    public ReadOnlySpan<float> Last(double period)
+    {
+        var count = (int)Math.Ceiling(period);
+        return _past.AsSpan(_at - count, count);
+    }
+
     private void MakeRoom(int count)
     {
         if (_at + count > _past.Length)

@@ -3,7 +3,7 @@ namespace Passagework.Sound.Strings;
 /// <summary>A pickup into an amplifier that clips softly, and a loudspeaker.</summary>
 internal sealed class DrivenOutput(int sampleRate) : IOutput
 {
-    private const float Drive = 14;
+    private const float Drive = 12;
     private const float Level = 0.2f;
 
     private readonly Biquad[] _before =

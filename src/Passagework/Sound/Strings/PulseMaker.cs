@@ -4,13 +4,22 @@ namespace Passagework.Sound.Strings;
 internal static class PulseMaker
 {
     /// <summary>Share of the rounding that lies before the stroke's time, so that the sound is there at the time.</summary>
-    public const double Lead = 0.2;
+    public const double Lead = 0.25;
 
+    private const double PalmSoftness = 1.8;
     private const double NoiseSeconds = 0.0012;
 
-    /// <summary>Samples of the rounding; harder strokes let go quicker.</summary>
-    public static double Width(Contact contact, double strength, Voicing voicing, int sampleRate) =>
-        contact.Milliseconds / 1000 * voicing.Softness * (1.56 - (0.8 * strength)) * sampleRate;
+    /// <summary>Samples of the rounding; harder strokes let go quicker, a resting hand slower.</summary>
+    public static double Width(Contact contact, StringEvent note, Voicing voicing, int sampleRate)
+    {
+        var palm = note.PalmMuted ? PalmSoftness : 1;
+        return contact.Milliseconds
+            / 1000
+            * palm
+            * voicing.Softness
+            * (1.56 - (0.8 * note.Strength))
+            * sampleRate;
+    }
 
     /// <summary>The pulse of a stroke on a string with that period.</summary>
     /// <param name="stroke">The stroke.</param>
@@ -28,7 +37,7 @@ internal static class PulseMaker
     {
         var note = stroke.Event;
         var contact = stroke.Contact;
-        var width = Width(contact, note.Strength, voicing, noise.SampleRate);
+        var width = Width(contact, note, voicing, noise.SampleRate);
         var loudness = note.Strength * Math.Sqrt(note.Strength);
         return new()
         {

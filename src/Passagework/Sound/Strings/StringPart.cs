@@ -64,7 +64,7 @@ internal sealed class StringPart
             Fresh = fresh,
             Release = ends ? Math.Max(note.EndSeconds, note.Seconds) * sampleRate : double.PositiveInfinity,
             KeyBefore = fresh ? null : around.Before?.Key,
-            Lead = PulseMaker.Lead * PulseMaker.Width(contact, note.Strength, voicing, sampleRate),
+            Lead = PulseMaker.Lead * PulseMaker.Width(contact, note, voicing, sampleRate),
             Fade = (note.Release ?? RingOver.Lift).Seconds * sampleRate,
         };
     }

@@ -13,7 +13,7 @@ internal sealed class StringVoice
 
     private const int Step = 32;
     private const double SlurSeconds = 0.0015;
-    private const double ChokeSeconds = 0.003;
+    private const double ChokeSeconds = 0.006;
     private const double AcrossCents = 0.4;
     private const double AcrossPass = 0.7;
     private const double FadedAfter = 5.0 / 3;
@@ -36,6 +36,7 @@ internal sealed class StringVoice
     private Stroke? _stroke;
     private Pulse _pulse;
     private double _across;
+    private double _fadeRate;
     private bool _released;
     private int _index;
 
@@ -161,6 +162,7 @@ internal sealed class StringVoice
             {
                 _released = true;
                 Turn(stroke, sample, Step);
+                _fadeRate = FadeRate(stroke);
             }
 
             var piece = PieceEnd(stroke, sample, span.Stop);
@@ -287,7 +289,7 @@ internal sealed class StringVoice
         var fade = 1.0;
         if (_released)
         {
-            fade = Math.Exp(-Math.Log(1000) * Math.Max(0, sample - stroke.Release) / stroke.Fade);
+            fade = Math.Exp(-_fadeRate * Math.Max(0, sample - stroke.Release));
         }
 
         if (sample > stroke.Cut - Choke)
@@ -298,6 +300,14 @@ internal sealed class StringVoice
         return (float)fade;
     }
 
+    // The fundamental falls by 60 dB in the release's time: the string's own loss does a part of it.
+    private double FadeRate(Stroke stroke)
+    {
+        var period = _next.Main.Period;
+        var own = -Math.Log(_next.Main.GainAt(Math.Tau / period)) / period;
+        return Math.Max(0, (Math.Log(1000) / stroke.Fade) - own);
+    }
+
     private void SleepWhenSilent(long end)
     {
         if (_stroke is not { } stroke || end < _pulse.End || _pulse.End < 0)
@@ -306,12 +316,20 @@ internal sealed class StringVoice
         }
 
         var faded = _released && end > stroke.Release + (stroke.Fade * FadedAfter);
-        var open = stroke.Event.Strength <= 0 && !_released;
-        if (faded || (!open && Samples.Peak(_made) < Silence && Samples.Peak(_madeAcross) < Silence))
+        if (faded || (!IsFree(stroke) && IsSilent()))
         {
             Still();
         }
     }
+
+    // A string only held free to sound along must stay awake for what the others do.
+    private bool IsFree(Stroke stroke) => stroke.Event.Strength <= 0 && !_released;
+
+    // What is heard may rest within a period; the string's own last period tells.
+    private bool IsSilent() =>
+        Samples.Peak(_made) < Silence
+        && Samples.Peak(_loops.Main.Last(_now.Main.Period)) < Silence
+        && Samples.Peak(_loops.Across.Last(_now.Across.Period)) < Silence;
 
     private void Still()
     {

@@ -30,8 +30,8 @@ internal sealed class Stroke
     /// <summary>Key before this one on the string, for a finger that leaves it; null when fresh.</summary>
     public double? KeyBefore { get; init; }
 
-    /// <summary>First sample of the stroke: a rounded start begins a little before it.</summary>
-    public long First => (long)Math.Ceiling(Start - Lead);
+    /// <summary>First sample of the stroke: a rounded start begins a little before it, but not before the music.</summary>
+    public long First => Math.Max(0, (long)Math.Ceiling(Start - Lead));
 
     /// <summary>Samples by which the rounding begins earlier.</summary>
     public double Lead { get; init; }

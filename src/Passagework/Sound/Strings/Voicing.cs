@@ -28,9 +28,9 @@ internal sealed record Voicing
         new(0.0018, 0.30, 3.2e-4, 8e-14),
         new(0.0016, 0.32, 2.9e-4, 8e-14),
         new(0.0014, 0.36, 2.6e-4, 8e-14),
-        new(0.0011, 0.45, 1.7e-4, 5e-14),
-        new(0.0009, 0.50, 1.5e-4, 5e-14),
-        new(0.0008, 0.60, 1.2e-4, 5e-14),
+        new(0.0014, 0.45, 1.7e-4, 5e-14),
+        new(0.0014, 0.50, 1.5e-4, 5e-14),
+        new(0.0014, 0.60, 1.2e-4, 5e-14),
     ];
 
     /// <summary>Steel over a plate that radiates: the same strings, ends that give more away.</summary>
@@ -38,20 +38,20 @@ internal sealed record Voicing
     [
         new(0.0060, 0.40, 4.5e-4, 2e-13),
         new(0.0052, 0.40, 4.2e-4, 2e-13),
-        new(0.0046, 0.42, 3.8e-4, 2e-13),
-        new(0.0038, 0.50, 3.0e-4, 1.5e-13),
-        new(0.0034, 0.55, 2.6e-4, 1.2e-13),
-        new(0.0030, 0.65, 2.2e-4, 1.2e-13),
+        new(0.0046, 0.42, 3.0e-4, 1e-13),
+        new(0.0038, 0.50, 2.2e-4, 1e-13),
+        new(0.0034, 0.55, 1.8e-4, 8e-14),
+        new(0.0032, 0.65, 1.5e-4, 8e-14),
     ];
 
     /// <summary>The heel of the hand: a fifth of a second left, high partials almost at once (assumed by us).</summary>
-    public static LossLaw Palm { get; } = new(0.02, 36, 0.006, 0);
+    public static LossLaw Palm { get; } = new(0.02, 30, 0.02, 0);
 
     /// <summary>A fretting hand that lies on the string: some hundredths of a second left (assumed by us).</summary>
     public static LossLaw Muted { get; } = new(0.25, 190, 0.02, 0);
 
     /// <summary>Flesh that comes to rest on the string at its end: the high partials die first (assumed by us).</summary>
-    public static LossLaw Flesh { get; } = new(0.01, 4, 0.008, 0);
+    public static LossLaw Flesh { get; } = new(0, 0, 0.004, 0);
 
     /// <summary>Losses by string.</summary>
     public required ImmutableArray<LossLaw> Losses { get; init; }
@@ -80,7 +80,7 @@ internal sealed record Voicing
                 Losses = NylonLosses,
                 Position = 0.17,
                 Pickup = 0,
-                Softness = 1.5,
+                Softness = 1.15,
                 Leak = 2.5e-4,
                 Noise = 0.5,
             },
@@ -97,7 +97,7 @@ internal sealed record Voicing
             {
                 Losses = SolidLosses,
                 Position = 0.18,
-                Pickup = 0.245,
+                Pickup = 0.17,
                 Softness = 1,
                 Leak = 4e-5,
                 Noise = 0.7,
