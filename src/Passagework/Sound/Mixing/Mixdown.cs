@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Passagework.Sound.Strings;
 
 namespace Passagework.Sound.Mixing;
 
@@ -33,6 +34,8 @@ public sealed class Mixdown
 {
     private const int Block = 4096;
     private readonly float[] _voice = new float[Block];
+    private readonly float[] _left = new float[Block];
+    private readonly float[] _right = new float[Block];
 
     /// <summary>A mix of voices.</summary>
     /// <param name="voices">The voices.</param>
@@ -61,46 +64,54 @@ public sealed class Mixdown
     /// <param name="firstSample">The first one's number, counted in one channel.</param>
     public void Render(Span<float> into, long firstSample)
     {
-        into.Clear();
         var frames = into.Length / Channels;
         for (var done = 0; done < frames; done += Block)
         {
             var count = Math.Min(Block, frames - done);
             var part = into.Slice(done * Channels, count * Channels);
+            var left = _left.AsSpan(0, count);
+            var right = _right.AsSpan(0, count);
+            left.Clear();
+            right.Clear();
             foreach (var voice in Voices)
             {
                 var sound = _voice.AsSpan(0, count);
                 voice.Render(sound, firstSample + done);
-                Add(voice, sound, part);
+                Add(voice, sound, left, right);
             }
 
+            Interleave(left, right, part);
             PeakCeiling.Apply(part);
         }
     }
 
-    private void Add(MixVoice voice, ReadOnlySpan<float> sound, Span<float> into)
+    private void Add(MixVoice voice, ReadOnlySpan<float> sound, Span<float> left, Span<float> right)
     {
         var gain = Gain * voice.Gain;
         if (Channels == 1)
         {
-            for (var i = 0; i < sound.Length; i++)
-            {
-                into[i] += (float)gain * sound[i];
-            }
-
+            Samples.Add(sound, left, (float)gain);
             return;
         }
 
         // Equal power, 1 in the middle.
         var angle = (1 + voice.Pan) * Math.PI / 4;
-        var (left, right) = (
-            (float)(gain * Math.Sqrt(2) * Math.Cos(angle)),
-            (float)(gain * Math.Sqrt(2) * Math.Sin(angle))
-        );
-        for (var i = 0; i < sound.Length; i++)
+        Samples.Add(sound, left, (float)(gain * Math.Sqrt(2) * Math.Cos(angle)));
+        Samples.Add(sound, right, (float)(gain * Math.Sqrt(2) * Math.Sin(angle)));
+    }
+
+    private void Interleave(ReadOnlySpan<float> left, ReadOnlySpan<float> right, Span<float> into)
+    {
+        if (Channels == 1)
         {
-            into[2 * i] += left * sound[i];
-            into[(2 * i) + 1] += right * sound[i];
+            left.CopyTo(into);
+            return;
+        }
+
+        for (var i = 0; i < left.Length; i++)
+        {
+            into[2 * i] = left[i];
+            into[(2 * i) + 1] = right[i];
         }
     }
 }

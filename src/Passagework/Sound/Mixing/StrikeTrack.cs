@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Passagework.Sound.Strings;
 
 namespace Passagework.Sound.Mixing;
 
@@ -52,11 +53,7 @@ public sealed class StrikeTrack
         var sound = strike.Sound.AsSpan((int)(from - strike.At), (int)(to - from));
         var target = into.Slice((int)(from - firstSample), sound.Length);
         var whole = (int)Math.Clamp(strike.End - from, 0, sound.Length);
-        for (var i = 0; i < whole; i++)
-        {
-            target[i] += strike.Gain * sound[i];
-        }
-
+        Samples.Add(sound[..whole], target[..whole], strike.Gain);
         for (var i = whole; i < sound.Length; i++)
         {
             var left = 1 - ((from + i - strike.End) / (float)FadeSamples);
