@@ -97,14 +97,20 @@ public sealed class FingerReleaseTests
         Assert.Equal(end, Played.Perform(Played.Of(notes), plan).Events[0].EndSeconds, 1e-9);
     }
 
-    [Fact]
-    public void Let_ring_ends_where_the_hand_leaves_its_position()
+    [Theory]
+    [InlineData(0.225 - 0.025, 1)]
+    [InlineData(0.35 - 0.025, 2)]
+    public void Let_ring_ends_where_the_hand_leaves_its_position(double end, int shiftedFrom)
     {
         var played = Played.Of("6:5/1D 5:7/3U 4:9/2D");
-        var shifted = played with { Notes = played.Notes.SetItem(2, played.Notes[2] with { Position = 8 }) };
+        var notes = played.Notes.Select((note, at) => note with { Position = at < shiftedFrom ? 5 : 8 });
         var plan = Played.At() with { Manner = PlayingManner.LetRing };
 
-        Assert.Equal(0.35 - 0.025, Played.Perform(shifted, plan).Events[0].EndSeconds, 1e-9);
+        Assert.Equal(
+            end,
+            Played.Perform(played with { Notes = [.. notes] }, plan).Events[0].EndSeconds,
+            1e-9
+        );
     }
 
     [Fact]
