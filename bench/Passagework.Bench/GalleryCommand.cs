@@ -48,9 +48,7 @@ internal static class GalleryCommand
 
     private static Outcome<Page> Pages(Measurement measured, GalleryCase entry) =>
         entry.IsSheet
-            ? SheetMaker
-                .Make(measured.Realization, SheetDefaults.Of(measured), entry.Sheet)
-                .Then<Page>(sheet => sheet.Page)
+            ? SheetMaker.Make(measured.Realization, SheetDefaults.Of(measured), entry.Sheet)
             : ExercisePrint.Picture(measured, entry.Print);
 
     private static bool Save(string folder, string name, Page page)

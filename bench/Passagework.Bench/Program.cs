@@ -18,9 +18,19 @@ if (args is ["sound", .. var sound])
     return SoundCommand.Run(sound);
 }
 
+if (args is ["anchors", .. var file])
+{
+    return AnchorsCommand.Run(file);
+}
+
 if (args is ["choosing", ..])
 {
     return ChoosingCommand.Run();
+}
+
+if (args is ["discover", .. var size])
+{
+    return DiscoverCommand.Run(size);
 }
 
 BenchmarkSwitcher.FromAssembly(typeof(FuzzCommand).Assembly).Run(args);

@@ -58,6 +58,7 @@ internal static class App
             ShowCommand.Create(terminal),
             MeasureCommand.Create(terminal),
             ChooseCommand.Create(terminal),
+            DiscoverCommand.Create(terminal),
             PrepareCommand.Create(terminal),
             ImportCommand.Create(terminal),
             SheetCommand.Create(terminal),

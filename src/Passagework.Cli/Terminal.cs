@@ -19,6 +19,17 @@ internal sealed record Terminal(
             Writer(Console.OpenStandardError())
         );
 
+    /// <summary>Says on standard error what was cut or left out.</summary>
+    /// <param name="remarks">One line each.</param>
+    /// <param name="name">What they belong to; empty where there is only one thing.</param>
+    public void Note(IEnumerable<string> remarks, string name = "")
+    {
+        foreach (var remark in remarks)
+        {
+            Error.WriteLine(name.Length == 0 ? $"note: {remark}" : $"note: {name}: {remark}");
+        }
+    }
+
     private static StreamWriter Writer(Stream stream) =>
         new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false))
         {

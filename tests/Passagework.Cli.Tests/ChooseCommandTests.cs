@@ -109,6 +109,15 @@ public sealed class ChooseCommandTests : IDisposable
         Assert.Equal(0, code);
         Assert.Contains("three.musicxml left out", error, StringComparison.Ordinal);
         Assert.Equal(2, (int?)JsonNode.Parse(output)!["pieces"]);
+
+        // What is worth 0 and 1 beside other music is got from that music; what needs none stays.
+        var own = JsonNode.Parse(output)!["criteria"]!.AsArray();
+        var builtIn = JsonNode.Parse(
+            _session.Run("choose", "groups-of-three", "groups-of-four", "--json").Out
+        )!["criteria"]!.AsArray();
+        Assert.Equal(builtIn[0]!["anchors"]!.ToJsonString(), own[0]!["anchors"]!.ToJsonString());
+        Assert.NotEqual(builtIn[1]!["anchors"]!.ToJsonString(), own[1]!["anchors"]!.ToJsonString());
+        Assert.NotEqual(builtIn[3]!["anchors"]!.ToJsonString(), own[3]!["anchors"]!.ToJsonString());
     }
 
     [Theory]

@@ -11,13 +11,12 @@ public sealed class PictureBoundsTests : IDisposable
 
     [Theory]
     [InlineData("--as pdf --paper A3", "--paper: unknown paper 'A3'; did you mean 'A4'")]
-    [InlineData("--as png --dpi 0", "0 dots per inch; 10 to 2400")]
-    [InlineData("--as png --dpi 10000", "10000 dots per inch; 10 to 2400")]
-    [InlineData("--as png --dpi 2000", " dots; 40,000,000 at most: ")]
+    [InlineData("--as png --dpi 0", "--dpi: 0 dots per inch; 10 to 2400")]
+    [InlineData("--as png --dpi 10000", "--dpi: 10000 dots per inch; 10 to 2400")]
+    [InlineData("--as png --dpi 2000", "--dpi: a picture of ")]
     [InlineData("--as png --dpi 1e999", "--dpi: '1e999' is no resolution")]
     [InlineData("--as svg --tempo 0", "--tempo: ")]
     [InlineData("--as svg --tempo NaN", "--tempo: ")]
-    [InlineData("--as svg --tempo 5", "tempo: 5 is no tempo; 10 to 1000 beats a minute")]
     public void Values_out_of_range_are_one_clear_line(string words, string expected)
     {
         var (code, output, error) = _session.Run([

@@ -26,33 +26,7 @@ internal static class BankComparison
 
     public static void Print(string bank)
     {
-        var folder = Directory.CreateTempSubdirectory("bank");
-        var midi = System.IO.Path.Combine(folder.FullName, "notes.mid");
-        var wave = System.IO.Path.Combine(folder.FullName, "notes.wav");
-        File.WriteAllBytes(midi, Midi());
-        string[] words =
-        [
-            "-ni",
-            "-q",
-            "-r",
-            "44100",
-            "-R",
-            "0",
-            "-C",
-            "0",
-            "-g",
-            "0.6",
-            "-O",
-            "s16",
-            "-T",
-            "wav",
-        ];
-        using (var player = Process.Start("fluidsynth", [.. words, "-F", wave, bank, midi]))
-        {
-            player.WaitForExit();
-        }
-
-        var recorded = WavFile.ReadStereo(wave);
+        var (recorded, _) = BankPlayer.Play(bank, Notes.Select((_, i) => Note(i)));
         Console.WriteLine(
             "sound, string/fret: attack ms, decay dB/s over 0.1-0.6 s, centroid Hz at 30-215 ms and 0.5-0.7 s"
         );
@@ -67,7 +41,41 @@ internal static class BankComparison
             );
         }
 
-        folder.Delete(true);
+        PrintSpeed(bank);
+    }
+
+    private static BankNote Note(int index)
+    {
+        var (_, program, s, fret) = Notes[index];
+        var start = index * Every * 1000;
+        return new(0, program, (byte)(Plucks.Open[s - 1] + fret), start, start + 1500);
+    }
+
+    // The same minute from both; loading the bank, seen by a file of one short note, is not counted.
+    private static void PrintSpeed(string bank)
+    {
+        StringEvent[] line =
+        [
+            .. Enumerable
+                .Range(0, 480)
+                .Select(i => Plucks.Pluck((i % 6) + 1, i % 5, i * 0.125, (i + 6) * 0.125)),
+        ];
+        var notes = line.Select(e => new BankNote(
+            (byte)(e.String - 1),
+            25,
+            (byte)e.Key,
+            (int)(e.Seconds * 1000),
+            (int)(e.EndSeconds * 1000)
+        ));
+        var loading = BankPlayer.Play(bank, [new(0, 25, 60, 0, 10)]).Time;
+        var theirs = BankPlayer.Play(bank, notes).Time - loading;
+        Plucks.Render(GuitarSound.SteelString, 60, line);
+        var watch = Stopwatch.StartNew();
+        Plucks.Render(GuitarSound.SteelString, 60, line);
+        Console.WriteLine(
+            $"A minute of steel strings, all ringing: model {watch.Elapsed.TotalMilliseconds:F0} ms, "
+                + $"fluidsynth {theirs.TotalMilliseconds:F0} ms (loading {loading.TotalMilliseconds:F0} ms left out)"
+        );
     }
 
     private static string Figures(ReadOnlySpan<float> samples)
@@ -89,24 +97,4 @@ internal static class BankComparison
         var late = Spectrum.Centroid(note.Slice(Rate / 2, 8192), Rate);
         return $"{attack, 5:F1} {fall / 0.4, 6:F1} {early, 6:F0} {late, 6:F0}";
     }
-
-    // One quarter of half a second at 500 ticks: a tick is a millisecond.
-    private static byte[] Midi()
-    {
-        var track = new List<byte> { 0, 0xFF, 0x51, 3, 0x07, 0xA1, 0x20 };
-        foreach (var (_, program, s, fret) in Notes)
-        {
-            var key = (byte)(Plucks.Open[s - 1] + fret);
-            track.AddRange([0, 0xC0, program, 0, 0x90, key, 92]);
-            track.AddRange([0x8B, 0x5C, 0x80, key, 0]);
-            track.AddRange([.. Ticks((Every * 1000) - 1500 + 8), 0xB0, 7, 100]);
-        }
-
-        track.AddRange([0, 0xFF, 0x2F, 0]);
-        byte[] head = [.. "MThd"u8, 0, 0, 0, 6, 0, 0, 0, 1, 0x01, 0xF4, .. "MTrk"u8];
-        byte[] length = [0, 0, (byte)(track.Count >> 8), (byte)(track.Count & 255)];
-        return [.. head, .. length, .. track];
-    }
-
-    private static byte[] Ticks(int ticks) => [(byte)(0x80 | (ticks >> 7)), (byte)(ticks & 127)];
 }

@@ -87,18 +87,19 @@ internal sealed class ChooseCommand
                     .Then(wishes =>
                         MethodOf(parsed.GetValue(_method))
                             .Then(method =>
-                                PiecesSource
+                                MusicSource
                                     .Find(
                                         parsed.GetValue(_pieces),
                                         _terminal,
                                         who.Player,
                                         candidates[0].Forms[0].Picking.Technique
                                     )
-                                    .Then<ChoiceQuestion>(pieces => new ChoiceQuestion
+                                    .Then<ChoiceQuestion>(music => new ChoiceQuestion
                                     {
                                         Player = who.Player,
                                         Candidates = candidates,
-                                        Pieces = pieces,
+                                        Pieces = music.Pieces,
+                                        Anchors = music.Anchors,
                                         Wishes = wishes,
                                         Method = method,
                                         LeavesOutUnfit = (parsed.GetValue(_exercises) ?? []).Length == 0,

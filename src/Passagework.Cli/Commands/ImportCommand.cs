@@ -34,11 +34,7 @@ internal static class ImportCommand
 
     private static string Written(ImportSource import, Terminal terminal)
     {
-        foreach (var remark in import.Remarks)
-        {
-            terminal.Error.WriteLine($"note: {remark}");
-        }
-
+        terminal.Note(import.Remarks);
         return RecipeJson.Write(import.Recipe);
     }
 

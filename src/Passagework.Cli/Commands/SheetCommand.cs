@@ -69,36 +69,25 @@ internal static class SheetCommand
         Terminal terminal
     )
     {
-        var pages = ImmutableArray.CreateBuilder<Engraving.Drawing.Page>(found.Length);
-        foreach (var exercise in found)
-        {
-            var content = chosen.Apply(SheetDefaults.Of(exercise.Measured));
-            var made = SheetMaker.Make(exercise.Measured.Realization, content, chosen.Options);
-            if (!made.TryGet(out var sheet, out var fault))
+        var exercises = found.Select(one =>
+            (one.Measured.Realization, chosen.Apply(SheetDefaults.Of(one.Measured)))
+        );
+        return SheetMaker
+            .Make([.. exercises], chosen.Options)
+            .Then(document =>
             {
-                return fault;
-            }
+                for (var page = 0; page < found.Length; page++)
+                {
+                    terminal.Note(document.Pages[page].Remarks, found[page].Name);
+                }
 
-            foreach (var remark in sheet.Remarks)
-            {
-                terminal.Error.WriteLine($"note: {exercise.Name}: {remark}");
-            }
-
-            pages.Add(sheet.Page);
-        }
-
-        var title = SheetDefaults.Of(found[0].Measured).Title;
-        return PdfWriter
-            .Write(new Engraving.Drawing.Document(pages.MoveToImmutable(), title, chosen.Author))
+                return PdfWriter.Write(document);
+            })
             .Then<Answer>(bytes => Answer.Of(bytes));
     }
 
     /// <summary>What was asked for on a sheet.</summary>
-    private sealed record SheetChoice(
-        SheetOptions Options,
-        Func<SheetContent, SheetContent> Apply,
-        string? Author
-    );
+    private sealed record SheetChoice(SheetOptions Options, Func<SheetContent, SheetContent> Apply);
 
     /// <summary>Options that put words on a sheet.</summary>
     private sealed class SheetWords
@@ -162,8 +151,7 @@ internal static class SheetCommand
                         Weeks = weeks,
                         Teacher = parsed.GetValue(_teacher) ?? "",
                         Room = parsed.GetValue(_room) ?? "",
-                    },
-                parsed.GetValue(_teacher)
+                    }
             );
 
         private Outcome<DateOnly?> DateOf(ParseResult parsed)

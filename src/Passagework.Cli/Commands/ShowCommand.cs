@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Passagework.Cli.Output;
+using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Press;
 using Passagework.Engraving.Prints;
 using Passagework.Exercises;
@@ -60,7 +61,11 @@ internal static class ShowCommand
                 .Then(found =>
                     parsed.GetValue(json)
                         ? ForMachines(found.Name, found.Measured.Realization)
-                        : Written(found.Measured, parsed.GetValue(form) ?? "tab", doors.With(parsed))
+                        : Written(
+                            found.Measured,
+                            parsed.GetValue(form) ?? "tab",
+                            doors.With(parsed, terminal)
+                        )
                 )
                 .Finish(terminal, parsed.GetValue(output))
         );
@@ -98,7 +103,7 @@ internal static class ShowCommand
         {
             Form.Svg or Form.Png or Form.Pdf => asked
                 .Doors.Pictures.Of(asked.Parsed)
-                .Then(options => Drawn(chosen, measured, options)),
+                .Then(options => Drawn(chosen, measured, options, asked.Terminal)),
             Form.Wav or Form.Times => Heard(chosen, measured.Realization, asked),
             Form.Midi when asked.Doors.Times.AreGiven(asked.Parsed) => Heard(
                 chosen,
@@ -133,22 +138,42 @@ internal static class ShowCommand
             _ => Answer.Of(Midi.Write(played)),
         };
 
-    private static Outcome<Answer> Drawn(Form form, Measurement measured, PictureChoice choice) =>
+    private static Outcome<Answer> Drawn(
+        Form form,
+        Measurement measured,
+        PictureChoice choice,
+        Terminal terminal
+    ) =>
         form switch
         {
-            Form.Svg => ExercisePrint
-                .Picture(measured, choice.Print)
+            Form.Svg => Picture(measured, choice, terminal)
                 .Then(page => SvgWriter.Write(page, SvgStyle.Screen))
                 .Then<Answer>(text => Answer.Of(text)),
-            Form.Png => ExercisePrint
-                .Picture(measured, choice.Print)
-                .Then(page => PngWriter.Write(page, choice.Dpi, Palette.Light))
+            Form.Png => Picture(measured, choice, terminal)
+                .Then(page =>
+                    PngWriter.Refusal(page, choice.Dpi) is { } fault
+                        ? fault.At("--dpi")
+                        : PngWriter.Write(page, choice.Dpi, Palette.Light)
+                )
                 .Then<Answer>(bytes => Answer.Of(bytes)),
             _ => ExercisePrint
                 .Pages(measured, choice.Print)
-                .Then(document => PdfWriter.Write(document))
+                .Then(document =>
+                {
+                    terminal.Note(document.Pages[0].Remarks);
+                    return PdfWriter.Write(document);
+                })
                 .Then<Answer>(bytes => Answer.Of(bytes)),
         };
+
+    private static Outcome<Page> Picture(Measurement measured, PictureChoice choice, Terminal terminal) =>
+        ExercisePrint
+            .Picture(measured, choice.Print)
+            .Then<Page>(page =>
+            {
+                terminal.Note(page.Remarks);
+                return page;
+            });
 
     /// <summary>The options of pictures and of sound.</summary>
     private sealed class Doors(Command command)
@@ -159,10 +184,10 @@ internal static class ShowCommand
 
         public SoundOptions Sounds { get; } = new(command);
 
-        public Asked With(ParseResult parsed) => new(this, parsed);
+        public Asked With(ParseResult parsed, Terminal terminal) => new(this, parsed, terminal);
     }
 
-    private sealed record Asked(Doors Doors, ParseResult Parsed);
+    private sealed record Asked(Doors Doors, ParseResult Parsed, Terminal Terminal);
 
     private enum Form
     {

@@ -50,7 +50,7 @@ public sealed record MeasuredCandidate
         }
 
         var measured = forms.MoveToImmutable();
-        var others = pieces.Without(measured[0].Realization.Line);
+        var others = Without(pieces, measured);
         var candidate = new MeasuredCandidate
         {
             Source = source,
@@ -65,6 +65,13 @@ public sealed record MeasuredCandidate
             Figures = [.. wishes.Criteria.Select(criterion => candidate.FigureOf(criterion, wishes))],
         };
     }
+
+    // Forms that differ in their strokes alone have the same notes.
+    private static PieceCollection Without(PieceCollection pieces, ImmutableArray<MeasuredForm> forms) =>
+        forms
+            .Select(form => form.Realization.Line)
+            .DistinctBy(line => string.Join(' ', line.Notes.Select(note => note.Midi)))
+            .Aggregate(pieces, (left, line) => left.Without(line));
 
     private Figure FigureOf(Criterion criterion, Wishes wishes)
     {

@@ -23,8 +23,10 @@ public sealed record PlayedNote(LineNote Note, Place Place, int Finger, int Posi
     public int? RakedFrom { get; init; }
 
     /// <summary>The note and what sounds with it, from high to low.</summary>
-    public IEnumerable<PlayedTone> Tones =>
-        With.Prepend(new PlayedTone(new LineTone(Place, Note.Midi, Note.Pitch), Place, Finger, Stroke));
+    public IEnumerable<PlayedTone> Tones => With.IsEmpty ? [Highest] : With.Prepend(Highest);
+
+    /// <summary>The note alone, without what sounds with it.</summary>
+    internal PlayedTone Highest => new(new LineTone(Place, Note.Midi, Note.Pitch), Place, Finger, Stroke);
 
     /// <summary>Content equality.</summary>
     public bool Equals(PlayedNote? other) =>

@@ -10,14 +10,9 @@ namespace Passagework.Hands;
 /// </summary>
 internal sealed class FretProblem
 {
-    private const long OneShift = 1L << 44;
-    private const long OneFret = 1L << 28;
-    private const double UnitsPerMs = 10;
     private readonly Line _line;
     private readonly FretLayers _layers;
-    private readonly MoveTable _table;
-    private readonly double[] _basis;
-    private readonly double _press;
+    private readonly FretCosts _costs;
     private readonly Articulation _articulation;
     private readonly Dictionary<(int From, int To, Wish Wish), LayeredStep> _steps = [];
 
@@ -25,11 +20,9 @@ internal sealed class FretProblem
     {
         _line = line;
         _layers = layers;
-        _basis = player.Parameters.Basis;
-        _press = _basis[Basis.Press];
-        _table = new MoveTable(
+        _costs = new FretCosts(
             new FrettingMoves(Geometry.Of(line.Recipe.Instrument), player.HandSize),
-            _basis
+            player.Parameters.Basis
         );
         var times = new LineTimes(line);
         _articulation = new Articulation(line, times);
@@ -79,7 +72,7 @@ internal sealed class FretProblem
         var extras = new double[_layers.Count][];
         for (var layer = 0; layer < extras.Length; layer++)
         {
-            extras[layer] = Array.ConvertAll(_layers.States(layer), Preference);
+            extras[layer] = Array.ConvertAll(_layers.States(layer), FretCosts.Preference);
         }
 
         var reference = LineTimes.Median(times.Gaps);
@@ -95,18 +88,12 @@ internal sealed class FretProblem
 
         return new LayeredProblem(
             extras[_layers.LayerOfNote[0]],
-            Array.ConvertAll(first, TieOf),
+            Array.ConvertAll(first, _costs.TieOf),
             steps,
             weights,
             perStep
         );
     }
-
-    private static double Preference(FretState state) => HandConstants.DeviationWeight * state.Strain;
-
-    // Fewer shifts before less deviation before less effort of forms; wide enough for the longest line.
-    private long TieOf(FretState state) =>
-        (state.Strain * OneFret) + (long)((state.Form?.EffortMs(_basis) ?? 0) * UnitsPerMs);
 
     // Steps between the same two layers are equal unless slurs make them differ.
     private LayeredStep StepInto(int note)
@@ -115,27 +102,14 @@ internal sealed class FretProblem
         var wish = _articulation.WishOf(note);
         if (!_steps.TryGetValue((from, to, wish), out var step))
         {
-            step = Arcs(wish, _layers.States(from), _layers.States(to));
+            step = _costs.Between(
+                _layers.States(from),
+                _layers.States(to),
+                (start, end) => _articulation.Of(wish, start, end)
+            );
             _steps[(from, to, wish)] = step;
         }
 
         return step;
-    }
-
-    private LayeredStep Arcs(Wish wish, FretState[] from, FretState[] to)
-    {
-        var costs = _table.Between(from, to, (start, end) => _articulation.Of(wish, start, end));
-        var ties = new long[costs.Length];
-        for (var i = 0; i < from.Length; i++)
-        {
-            for (var j = 0; j < to.Length; j++)
-            {
-                var arc = (i * to.Length) + j;
-                costs[arc] = HandConstants.Cost(costs[arc] / _press);
-                ties[arc] = (from[i].Position == to[j].Position ? 0 : OneShift) + TieOf(to[j]);
-            }
-        }
-
-        return new LayeredStep(from.Length, to.Length, costs, ties);
     }
 }

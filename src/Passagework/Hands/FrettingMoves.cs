@@ -71,6 +71,10 @@ internal sealed class FrettingMoves
         return Bits(Math.Sqrt((across * across) + (along * along)), PadHalfWidthMm);
     }
 
+    /// <summary>The demand of a finger that comes back from one place to another while others play.</summary>
+    public Demand Return(int finger, Place from, Place to) =>
+        Demand.Of(Basis.Cycle + finger - 1, 1).Plus(Basis.Cross, TravelBits(from, to));
+
     private static double Bits(double distanceMm, double targetMm) => Math.Log2((distanceMm / targetMm) + 1);
 
     private static Demand ToOpen(FretState from, FretState to, Reach reach)

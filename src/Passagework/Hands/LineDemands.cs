@@ -150,16 +150,15 @@ internal sealed class LineDemands
         demand
         ?? throw new System.Diagnostics.UnreachableException("A planned fingering has only possible moves.");
 
-    private static Demand Meeting(bool sameString)
+    /// <summary>What the meeting of both hands asks at a struck note that a finger has to reach.</summary>
+    internal static Demand Meeting(bool sameString)
     {
         var window = sameString ? HandConstants.WindowSameString : HandConstants.WindowOtherString;
         return Demand.Of(Basis.Synchrony, HandConstants.WindowQuantile / window);
     }
 
     private Demand Return(int last, FretState to) =>
-        Demand
-            .Of(Basis.Cycle + to.Finger - 1, 1)
-            .Plus(Basis.Cross, _moves.TravelBits(Held(last, to.Finger)[0], to.Place));
+        _moves.Return(to.Finger, Held(last, to.Finger)[0], to.Place);
 
     // The places that a finger held at a note.
     private ImmutableArray<Place> Held(int note, int finger) =>

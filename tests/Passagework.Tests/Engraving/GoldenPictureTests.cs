@@ -60,7 +60,7 @@ public sealed class GoldenPictureTests
 
         Holds(
             $"sheet-{id}",
-            SheetMaker.Make(Played.Of(id), content, new SheetOptions { Paper = paper }).OrThrow().Page
+            SheetMaker.Make(Played.Of(id), content, new SheetOptions { Paper = paper }).OrThrow()
         );
     }
 

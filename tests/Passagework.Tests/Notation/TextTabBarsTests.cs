@@ -37,7 +37,7 @@ public sealed class TextTabBarsTests
     {
         var text = TextTab.WriteBars(Played, 1, 2, new TabWriting { Groups = false });
 
-        Assert.Contains("     E|-5-6-7-8-|---------|", text, StringComparison.Ordinal);
+        Assert.Contains("     E|-5-6-7-8-|---------|\n", text, StringComparison.Ordinal);
         Assert.DoesNotContain("Meter", text, StringComparison.Ordinal);
     }
 

@@ -112,6 +112,19 @@ public class PieceCollectionTests
         Assert.Empty(Of(("threes", exercise)).OrThrow().Without(exercise));
     }
 
+    [Fact]
+    public void What_was_left_out_for_one_exercise_stays_out_for_the_next()
+    {
+        var (threes, fours) = (Lines.Of(Lines.Groups(0, 1, 2)), Lines.Of(Lines.Groups(0, 1, 2, 3)));
+        var music = Of(("threes", threes), ("other", Lines.Of("6:5 1:5 2:6 5:5")), ("fours", fours))
+            .OrThrow();
+
+        var without = music.Without(threes).Without(fours);
+
+        Assert.Equal(["other"], without.Pieces.Select(piece => piece.Name));
+        Assert.Equal(["threes", "fours"], without.LeftOut.Select(piece => piece.Name));
+    }
+
     private static Outcome<PieceCollection> Of(params (string, Line)[] music) =>
         PieceCollection.Of(music, Player, Technique.Alternate);
 }

@@ -64,8 +64,8 @@ public sealed class ReleaseTests
 
         // The plectrum stills the string: from there on nothing of the old note is left, but for the pickup's memory.
         Assert.Equal(
-            Plucks.Render(GuitarSound.CleanElectric, 1.4, first)[..(End - 200)],
-            both[..(End - 200)]
+            Plucks.Render(GuitarSound.CleanElectric, 1.4, first)[..(End - 300)],
+            both[..(End - 300)]
         );
         var difference = both.Zip(alone, (a, b) => a - b).Skip(End + 5000).Max(Math.Abs);
         Assert.InRange(difference, 0, 1e-4);

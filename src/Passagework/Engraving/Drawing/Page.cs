@@ -10,6 +10,9 @@ public sealed record Page(double WidthMm, double HeightMm, ImmutableArray<Mark> 
 {
     /// <summary>One sentence for those who do not see the picture.</summary>
     public string? Description { get; init; }
+
+    /// <summary>What a teacher should know: texts that were cut, rows, bars and marks that were left out.</summary>
+    public ImmutableArray<string> Remarks { get; init; } = [];
 }
 
 /// <summary>Pages that belong together, with what a document file says about them.</summary>

@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+
 namespace Passagework.Engraving.Drawing;
 
 /// <summary>Puts what was drawn at its own origin somewhere else.</summary>
@@ -21,13 +24,21 @@ public static class Placing
                 To = curve.To.Moved(right, down),
             },
             TextMark text => text with { At = text.At.Moved(right, down) },
-            PolygonMark polygon => polygon with
-            {
-                Corners = [.. polygon.Corners.Select(corner => corner.Moved(right, down))],
-            },
+            PolygonMark polygon => polygon with { Corners = Moved(polygon.Corners, right, down) },
             CircleMark circle => circle with { Centre = circle.Centre.Moved(right, down) },
             _ => throw new System.Diagnostics.UnreachableException(),
         };
+
+    private static ImmutableArray<Point> Moved(ImmutableArray<Point> corners, double right, double down)
+    {
+        var moved = new Point[corners.Length];
+        for (var i = 0; i < moved.Length; i++)
+        {
+            moved[i] = corners[i].Moved(right, down);
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(moved);
+    }
 
     /// <summary>The same mark under a longer name, where a page holds several pictures.</summary>
     public static Mark Named(this Mark mark, string prefix) => mark with { Id = prefix + mark.Id };

@@ -48,7 +48,9 @@ internal sealed class FontCut
 
     /// <summary>The glyph's outline in font units.</summary>
     public Outline OutlineOf(ushort glyph) =>
-        _outlines.GetOrAdd(glyph, id => new Outline(_units.GetGlyphPath(id) ?? new SKPath()));
+        _outlines.TryGetValue(glyph, out var known)
+            ? known
+            : _outlines.GetOrAdd(glyph, new Outline(_units.GetGlyphPath(glyph) ?? new SKPath()));
 
     /// <summary>A copy that holds no outlines but these; the font itself where it can't be divided.</summary>
     public SKTypeface Only(IReadOnlySet<ushort> glyphs) =>

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Text;
 using Passagework.Engraving.Drawing;
@@ -17,11 +18,18 @@ internal sealed class TextLine
     // A flat or sharp among words has a little air at its sides, which the font's signs lack. Chosen by us.
     private const double SignGapEm = 0.02;
 
+    // Figures, counts and letters are set over and over on a page; they are kept, as the outlines of a font are.
+    private const int MostKeptLetters = 4;
+    private const int MostKept = 4096;
+    private static readonly ConcurrentDictionary<(string Text, Face Face), TextLine> Kept = new();
+    private readonly Lazy<Box> _inkEm;
+
     private TextLine(ImmutableArray<SetGlyph> glyphs, double widthEm, ImmutableArray<Rune> missing)
     {
         Glyphs = glyphs;
         WidthEm = widthEm;
         Missing = missing;
+        _inkEm = new(InkOfEm);
     }
 
     public ImmutableArray<SetGlyph> Glyphs { get; }
@@ -33,6 +41,25 @@ internal sealed class TextLine
     public ImmutableArray<Rune> Missing { get; }
 
     public static TextLine Set(string text, Face face, double trackingEm)
+    {
+        if (text.Length > MostKeptLetters || trackingEm != 0)
+        {
+            return SetAnew(text, face, trackingEm);
+        }
+
+        if (!Kept.TryGetValue((text, face), out var line))
+        {
+            line = SetAnew(text, face, 0);
+            if (Kept.Count < MostKept)
+            {
+                Kept.TryAdd((text, face), line);
+            }
+        }
+
+        return line;
+    }
+
+    private static TextLine SetAnew(string text, Face face, double trackingEm)
     {
         const double blankEm = 0.5;
         var fonts = TextFace.Of(face);
@@ -70,19 +97,21 @@ internal sealed class TextLine
     /// <summary>The box of the ink at a size, relative to the start of the baseline; empty at the start for blanks.</summary>
     public Box InkAt(double sizeMm)
     {
+        var ink = _inkEm.Value;
+        return new Box(ink.Left * sizeMm, ink.Top * sizeMm, ink.Right * sizeMm, ink.Bottom * sizeMm);
+    }
+
+    private Box InkOfEm()
+    {
         Box? ink = null;
         foreach (var (cut, glyph, x, raise) in Glyphs)
         {
             if (cut.OutlineOf(glyph).Ink is not { } shape)
                 continue;
 
-            var scale = sizeMm / cut.UnitsPerEm;
-            var box = new Box(
-                shape.Left * scale,
-                shape.Top * scale,
-                shape.Right * scale,
-                shape.Bottom * scale
-            ).Moved(x * sizeMm, -raise * sizeMm);
+            double em = cut.UnitsPerEm;
+            var box = new Box(shape.Left / em, shape.Top / em, shape.Right / em, shape.Bottom / em);
+            box = box.Moved(x, -raise);
             ink = ink?.With(box) ?? box;
         }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Passagework.Engraving.Drawing;
+using Passagework.Engraving.Setting;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Rhythm;
@@ -17,7 +18,6 @@ namespace Passagework.Engraving.Pictures;
 /// </example>
 public static class BeatPicture
 {
-    private const double NumberMm = 9.4 * 25.4 / 72;
     private const double NumbersMm = 8;
     private const double BetweenMm = 7;
     private const double EdgeMm = 3.5;
@@ -97,7 +97,13 @@ public static class BeatPicture
             var y = Top + (row * BeatRows.RowMm);
             var text = beat.ToString(CultureInfo.InvariantCulture);
             var face = beat == 1 ? Face.SansBold : Face.Sans;
-            yield return NeckGrid.Centred(text, new Point(1.8, y), face, NumberMm, $"beat-{row}") with
+            yield return NeckGrid.Centred(
+                text,
+                new Point(1.8, y),
+                face,
+                PrintSizes.PictureFigureMm,
+                $"beat-{row}"
+            ) with
             {
                 Kind = "beat-number",
             };
@@ -120,7 +126,13 @@ public static class BeatPicture
             feel.NotesPerBeat.ToString(CultureInfo.InvariantCulture)
             + (feel.Swing.IsStraight ? "" : " swung");
         var face = feel == own ? Face.SansBold : Face.Sans;
-        return NeckGrid.Centred(text, middle, face, NumberMm, $"notes-to-beat-{column}") with
+        return NeckGrid.Centred(
+            text,
+            middle,
+            face,
+            PrintSizes.PictureFigureMm,
+            $"notes-to-beat-{column}"
+        ) with
         {
             Kind = "notes-to-beat",
         };

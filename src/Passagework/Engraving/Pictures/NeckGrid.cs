@@ -1,6 +1,7 @@
 using System.Globalization;
 using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Fonts;
+using Passagework.Engraving.Setting;
 using Passagework.Instrument;
 
 namespace Passagework.Engraving.Pictures;
@@ -14,7 +15,6 @@ internal sealed class NeckGrid(NeckFrame frame, Fretboard instrument)
     private const double ThinnestMm = 0.23;
     private const double ThickerByMm = 0.05;
     private const double MostThickMm = 0.5;
-    private const double NumberMm = 9.4 * 25.4 / 72;
 
     public IEnumerable<Mark> Marks() =>
         [.. Wires(), .. Start(), .. Strings(), .. StringNumbers(), .. FretNumbers()];
@@ -102,7 +102,13 @@ internal sealed class NeckGrid(NeckFrame frame, Fretboard instrument)
     private bool HasInlay(int fret) => ((fret + instrument.Capo) % 12) is 0 or 3 or 5 or 7 or 9;
 
     private static TextMark Number(int number, Point middle, Face face, string id, string kind) =>
-        Centred(number.ToString(CultureInfo.InvariantCulture), middle, face, NumberMm, id) with
+        Centred(
+            number.ToString(CultureInfo.InvariantCulture),
+            middle,
+            face,
+            PrintSizes.PictureFigureMm,
+            id
+        ) with
         {
             Kind = kind,
         };

@@ -21,24 +21,23 @@ public static class PngWriter
     /// <param name="page">What to print.</param>
     /// <param name="dpi">Dots per inch, 10 to 2,400.</param>
     /// <param name="palette">Colours; black on white when not given.</param>
-    public static Outcome<byte[]> Write(Page page, double dpi, Palette? palette = null)
-    {
-        if (dpi is not (>= LeastDpi and <= MostDpi))
-        {
-            return new Fault(
-                string.Create(CultureInfo.InvariantCulture, $"{dpi} dots per inch"),
-                Right: $"{LeastDpi} to {MostDpi}"
-            );
-        }
-
-        return Proof
+    public static Outcome<byte[]> Write(Page page, double dpi, Palette? palette = null) =>
+        Proof
             .Of(page)
             .Then(marks =>
-                TooLarge(page, dpi) is { } fault
+                Refusal(page, dpi) is { } fault
                     ? fault
                     : (Outcome<byte[]>)Print(page, dpi, palette ?? Palette.Print, marks)
             );
-    }
+
+    /// <summary>Why a page cannot be printed at a resolution; null where it can.</summary>
+    public static Fault? Refusal(Page page, double dpi) =>
+        dpi is >= LeastDpi and <= MostDpi
+            ? TooLarge(page, dpi)
+            : new Fault(
+                string.Create(CultureInfo.InvariantCulture, $"{dpi} dots per inch"),
+                Right: $"{LeastDpi} to {MostDpi}"
+            );
 
     private static Fault? TooLarge(Page page, double dpi)
     {

@@ -39,6 +39,7 @@ public static class ExercisePrint
                         )
                         {
                             Description = Described(measured),
+                            Remarks = parts.Remarks,
                         };
             });
 
@@ -58,6 +59,7 @@ public static class ExercisePrint
                 pages[0] = first with
                 {
                     Marks = [.. parts.Head.At(new Point(left, SheetBox.TopMm)), .. first.Marks],
+                    Remarks = parts.Remarks,
                 };
                 return new Document(
                     [.. pages.Select(page => page with { Description = Described(measured) })],

@@ -18,9 +18,13 @@ namespace Passagework.Engraving.Prints;
 /// <param name="Foot">Key of the strip, neck and beat picture, each to be kept whole.</param>
 internal sealed record PrintParts(Figure Head, Score Score, ImmutableArray<Figure> Foot)
 {
+    /// <summary>What had to be cut.</summary>
+    public required ImmutableArray<string> Remarks { get; init; }
+
     // Where nothing limits the tempo, a walking pace.
     private const double PlainBpm = 60;
     private const double BetweenMm = 8;
+    private const int MostLines = 4;
 
     public static Outcome<PrintParts> Of(Measurement measured, PrintOptions options, double widthMm)
     {
@@ -29,20 +33,31 @@ internal sealed record PrintParts(Figure Head, Score Score, ImmutableArray<Figur
             return unprintable;
         }
 
-        var bpm = BpmOf(measured, options);
+        var remarks = ImmutableArray.CreateBuilder<string>();
+        var head = HeadOf(measured, widthMm, remarks);
         var music = options.Music with { WidthMm = widthMm };
-        return ScoreEngraver
-            .Engrave(measured.Realization, music)
-            .Then(score => options.Strip ? HandsStrip.Under(score, measured, bpm) : score)
-            .Then(score =>
-                Pictures(measured, options, widthMm)
-                    .Then<PrintParts>(pictures => new PrintParts(
-                        HeadOf(measured, widthMm),
-                        score,
-                        options.Strip ? [StripKey.Draw(measured, bpm, widthMm), .. pictures] : pictures
-                    ))
+        return StripOf(measured, options)
+            .Then(strip =>
+                ScoreEngraver
+                    .Engrave(measured.Realization, music)
+                    .Then(score =>
+                        Pictures(measured, options, widthMm)
+                            .Then<PrintParts>(pictures => new PrintParts(
+                                head,
+                                strip?.Under(score) ?? score,
+                                strip is null ? pictures : [strip.Key(widthMm), .. pictures]
+                            )
+                            {
+                                Remarks = remarks.ToImmutable(),
+                            })
+                    )
             );
     }
+
+    private static Outcome<HandsStrip?> StripOf(Measurement measured, PrintOptions options) =>
+        options.Strip
+            ? HandsStrip.Of(measured, BpmOf(measured, options)).Then<HandsStrip?>(strip => strip)
+            : (HandsStrip?)null;
 
     private static Fault? Unprintable(Recipe recipe) =>
         SheetTexts.Missing("title", TitleOf(recipe)) ?? SheetTexts.Missing("purpose", recipe.Purpose ?? "");
@@ -56,16 +71,20 @@ internal sealed record PrintParts(Figure Head, Score Score, ImmutableArray<Figur
         return tempo ?? Math.Clamp(relaxed, 20, 400);
     }
 
-    private static Figure HeadOf(Measurement measured, double widthMm)
+    private static Figure HeadOf(Measurement measured, double widthMm, ImmutableArray<string>.Builder remarks)
     {
         var recipe = measured.Realization.Line.Recipe;
-        var title = TextBlock.Set(TitleOf(recipe), SheetStyles.Titles[1].Style, widthMm, 4);
-        var purpose = TextBlock.Set(
-            NumberWords.Sentence(recipe.Purpose ?? ""),
-            SheetStyles.Purpose,
-            widthMm,
-            4
-        );
+        var purposeWords = NumberWords.Sentence(recipe.Purpose ?? "");
+        var title = TextBlock.Set(TitleOf(recipe), SheetStyles.Titles[1].Style, widthMm, MostLines);
+        var purpose = TextBlock.Set(purposeWords, SheetStyles.Purpose, widthMm, MostLines);
+        foreach (var (block, name) in new[] { (title, "title"), (purpose, "purpose") })
+        {
+            if (block.IsCut)
+            {
+                remarks.Add($"the {name} is longer than {NumberWords.Of(MostLines, "line")} and was cut");
+            }
+        }
+
         return new Figure(
             widthMm,
             title.HeightMm + purpose.HeightMm,

@@ -43,7 +43,15 @@ internal sealed class Block
     /// <summary>A sign with its origin at a place.</summary>
     public void Glyph(Tag tag, int codePoint, double x, double y, double scale = 1)
     {
-        Add(tag, new GlyphMark(codePoint, At(x, y), _space * scale) { Id = tag.Id, Kind = tag.Kind });
+        _marks.Add(
+            new GlyphMark(codePoint, At(x, y), _space * scale)
+            {
+                Id = tag.Id,
+                Kind = tag.Kind,
+                Note = tag.Note,
+                Ink = tag.Ink,
+            }
+        );
         Reserve(BoxOf(codePoint, scale).Moved(x, y));
     }
 
@@ -51,12 +59,13 @@ internal sealed class Block
     public void Line(Tag tag, Point from, Point to, double width, ImmutableArray<double> dash = default)
     {
         var dashes = dash.IsDefault ? [] : dash.Select(length => length * _space).ToImmutableArray();
-        Add(
-            tag,
+        _marks.Add(
             new LineMark(At(from.X, from.Y), At(to.X, to.Y), width * _space)
             {
                 Id = tag.Id,
                 Kind = tag.Kind,
+                Note = tag.Note,
+                Ink = tag.Ink,
                 DashMm = dashes,
             }
         );
@@ -67,8 +76,7 @@ internal sealed class Block
     public void Bar(Tag tag, Point from, Point to, double thickness)
     {
         var half = thickness / 2;
-        Add(
-            tag,
+        _marks.Add(
             new PolygonMark([
                 At(from.X, from.Y - half),
                 At(to.X, to.Y - half),
@@ -78,6 +86,8 @@ internal sealed class Block
             {
                 Id = tag.Id,
                 Kind = tag.Kind,
+                Note = tag.Note,
+                Ink = tag.Ink,
             }
         );
         ReserveLine(from, to, half);
@@ -93,7 +103,15 @@ internal sealed class Block
             Reserve(new Box(corner.X, corner.Y, corner.X, corner.Y));
         }
 
-        Add(tag, new PolygonMark(placed.MoveToImmutable()) { Id = tag.Id, Kind = tag.Kind });
+        _marks.Add(
+            new PolygonMark(placed.MoveToImmutable())
+            {
+                Id = tag.Id,
+                Kind = tag.Kind,
+                Note = tag.Note,
+                Ink = tag.Ink,
+            }
+        );
     }
 
     /// <summary>Text with its baseline at a place; the size is its em in spaces.</summary>
@@ -103,9 +121,11 @@ internal sealed class Block
         {
             Id = tag.Id,
             Kind = tag.Kind,
+            Note = tag.Note,
+            Ink = tag.Ink,
             Anchor = anchor,
         };
-        Add(tag, mark);
+        _marks.Add(mark);
         Reserve(text.Ink(anchor).Moved(x, y));
     }
 
@@ -113,8 +133,7 @@ internal sealed class Block
     public void Curve(Tag tag, Arc arc)
     {
         var (lean, back) = (arc.At(1.0 / 4, lean: true), arc.At(3.0 / 4, lean: true));
-        Add(
-            tag,
+        _marks.Add(
             new CurveMark(
                 At(arc.From.X, arc.From.Y),
                 At(lean.X, lean.Y),
@@ -126,6 +145,8 @@ internal sealed class Block
             {
                 Id = tag.Id,
                 Kind = tag.Kind,
+                Note = tag.Note,
+                Ink = tag.Ink,
             }
         );
         const int Samples = 12;
@@ -151,10 +172,19 @@ internal sealed class Block
         {
             Id = tag.Id,
             Kind = tag.Kind,
+            Note = tag.Note,
+            Ink = tag.Ink,
         };
-        Add(tag, mark);
+        _marks.Add(mark);
         var ink = CurveShape.Of(mark).Ink;
         Reserve(new Box(ink.Left / _space, ink.Top / _space, ink.Right / _space, ink.Bottom / _space));
+    }
+
+    /// <summary>Ends the drawing: the outlines give their memory back.</summary>
+    public void Release()
+    {
+        Above.Release();
+        Below.Release();
     }
 
     /// <summary>Keeps later marks away from a box.</summary>
@@ -197,8 +227,6 @@ internal sealed class Block
 
     private static Point Between(Point from, Point to, double share) =>
         new(from.X + ((to.X - from.X) * share), from.Y + ((to.Y - from.Y) * share));
-
-    private void Add(Tag tag, Mark mark) => _marks.Add(mark with { Note = tag.Note, Ink = tag.Ink });
 
     private Point At(double x, double y) => new(x * _space, y * _space);
 }

@@ -35,11 +35,9 @@ internal static class OptionRules
             )
             .FirstOrDefault(fault => fault is not null);
 
-    /// <summary>Repeats and endings.</summary>
-    public static Fault? CheckBars(ScoreOptions options, WrittenScore written)
-    {
-        var (first, last) = (written.NumberOf(0), written.NumberOf(written.Bars.Length - 1));
-        return options
+    /// <summary>Repeats and endings of bars that are numbered from a first to a last.</summary>
+    public static Fault? CheckBars(ScoreOptions options, int first, int last) =>
+        options
             .Repeats.Select(repeat => (repeat.First, repeat.Last, What: "a repeat"))
             .Concat(options.Endings.Select(ending => (ending.First, ending.Last, What: "an ending")))
             .Where(part => part.First < first || part.Last > last || part.First > part.Last)
@@ -51,7 +49,6 @@ internal static class OptionRules
                 Right: string.Create(CultureInfo.InvariantCulture, $"bars from {first} to {last}, in order")
             ))
             .FirstOrDefault();
-    }
 
     /// <summary>Bends and vibrato of so many notes.</summary>
     public static Fault? CheckNotes(ScoreOptions options, int notes) =>

@@ -23,7 +23,12 @@ public static class ScoreEngraver
             : WrittenScore
                 .Of(realization, options)
                 .Then(written =>
-                    OptionRules.CheckBars(options, written) is { } wrong
+                    OptionRules.CheckBars(
+                        options,
+                        written.NumberOf(0),
+                        written.NumberOf(written.Bars.Length - 1)
+                    )
+                        is { } wrong
                         ? wrong
                         : Engrave(realization, written, options)
                 );
@@ -45,9 +50,18 @@ public static class ScoreEngraver
         var piece = new ScorePiece(realization, written, options, sizes, ink);
         return planner
             .Plan(ColumnWriter.Write(realization, written, options))
-            .Then<Score>(plans => new Score(
-                [.. plans.Select(plan => SystemWriter.Write(plan, piece))],
-                sizes.SpaceMm
-            ));
+            .Then<Score>(plans => new Score(Drawn(new Queue<SystemPlan>(plans), piece), sizes.SpaceMm));
+    }
+
+    // A plan is forgotten when it is drawn, so that a long piece does not hold all of them besides all its marks.
+    private static ImmutableArray<ScoreSystem> Drawn(Queue<SystemPlan> plans, ScorePiece piece)
+    {
+        var systems = ImmutableArray.CreateBuilder<ScoreSystem>(plans.Count);
+        while (plans.TryDequeue(out var plan))
+        {
+            systems.Add(SystemWriter.Write(plan, piece));
+        }
+
+        return systems.MoveToImmutable();
     }
 }

@@ -75,7 +75,7 @@ public static class ScorePages
         }
 
         groups.Add(page.DrainToImmutable());
-        if (groups is [.., { Length: > 1 } before, [var lone]] && Fits([before[^1], lone], paper, score))
+        if (groups is [.., { Length: > 2 } before, [var lone]] && Fits([before[^1], lone], paper, score))
         {
             groups[^2] = before[..^1];
             groups[^1] = [before[^1], lone];

@@ -1,29 +1,24 @@
 using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Fonts;
+using Passagework.Engraving.Setting;
 
 namespace Passagework.Engraving.Scores;
 
 /// <summary>Sizes of a score in staff spaces. What has a least size on paper grows relatively where the staff is small.</summary>
 internal sealed class Sizes
 {
-    private const double PointMm = 25.4 / 72;
-
-    // Least sizes on a student's page: figures and text 9 pt, fingers 7 pt. A figure of the tab is 2.22 mm high at 9 pt.
-    private const double LeastText = 9 * PointMm;
-    private const double LeastDigitMm = 2.22;
-    private const double LeastFingerMm = 1.65;
-
     public Sizes(double staffMm, int strings)
     {
         SpaceMm = staffMm / 4;
         Strings = strings;
-        DigitHeight = Math.Max(1.3, LeastDigitMm / SpaceMm);
+        DigitHeight = Math.Max(1.3, PrintSizes.DigitMm / SpaceMm);
         TabGap = Math.Max(1.5, 1.15 * DigitHeight);
         DigitEm = DigitHeight / TextFont.InkBox("1", Face.SansBold, 1).Height;
-        Text = Math.Max(2.0, LeastText / SpaceMm);
-        Numeral = Math.Max(2.4, LeastText / SpaceMm);
+        Text = Math.Max(2.0, PrintSizes.TextMm / SpaceMm);
+        TabLetter = Math.Max(1.8, PrintSizes.TextMm / SpaceMm);
+        Numeral = Math.Max(2.4, PrintSizes.TextMm / SpaceMm);
         ChordEm = 2 / TextFont.InkBox("H", Face.SansMedium, 1).Height;
-        FingerScale = Math.Max(1, LeastFingerMm / SpaceMm);
+        FingerScale = Math.Max(1, PrintSizes.FingerMm / SpaceMm);
     }
 
     /// <summary>One staff space in millimetres.</summary>
@@ -46,6 +41,9 @@ internal sealed class Sizes
 
     /// <summary>Em of words, counts and letters.</summary>
     public double Text { get; }
+
+    /// <summary>Em of letters between the lines of a tab.</summary>
+    public double TabLetter { get; }
 
     /// <summary>Em of position numerals and the tempo mark.</summary>
     public double Numeral { get; }

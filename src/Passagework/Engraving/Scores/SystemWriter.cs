@@ -18,7 +18,10 @@ internal static class SystemWriter
         WriteMarks(scene);
         var tabTop = TabTop(scene);
         new BarLineWriter(scene, tabTop + scene.Bottom.Height).Write();
-        return Assemble(scene, tabTop);
+        var system = Assemble(scene, tabTop);
+        scene.Staff?.Release();
+        scene.Tab?.Release();
+        return system;
     }
 
     private static Scene SceneOf(SystemPlan plan, ScorePiece piece)

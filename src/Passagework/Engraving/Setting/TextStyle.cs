@@ -8,8 +8,6 @@ namespace Passagework.Engraving.Setting;
 /// <param name="LeadingMm">From one baseline to the next.</param>
 public sealed record TextStyle(Face Face, double SizeMm, double LeadingMm)
 {
-    private const double MmInPoint = 25.4 / 72;
-
     // Half the height of a capital letter in ems, so that lines stand in the middle of their leading; chosen by eye.
     private const double HalfCapital = 0.32;
 
@@ -27,5 +25,5 @@ public sealed record TextStyle(Face Face, double SizeMm, double LeadingMm)
 
     /// <summary>A style measured in printer's points, 72 to the inch.</summary>
     public static TextStyle InPoints(Face face, double size, double leading) =>
-        new(face, size * MmInPoint, leading * MmInPoint);
+        new(face, size * PrintSizes.PointMm, leading * PrintSizes.PointMm);
 }

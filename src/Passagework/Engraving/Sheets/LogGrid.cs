@@ -10,10 +10,15 @@ internal static class LogGrid
     /// <summary>Rows of a log that has to make room for music.</summary>
     public const int FewRows = 5;
 
-    /// <summary>Width of a log that shares its place with notes.</summary>
-    public const double NarrowMm = 100;
+    /// <summary>Usual height of a row.</summary>
+    public const double RowMm = 7.4;
 
-    private const double RowMm = 7.4;
+    /// <summary>Height of a row where there is much music; still enough for a pencil.</summary>
+    public const double LowRowMm = 6.6;
+
+    /// <summary>Height of a row where there is room to spare.</summary>
+    public const double HighRowMm = 9.4;
+
     private const double UnderHeadMm = 0.8;
     private static readonly ImmutableArray<string> Heads =
     [
@@ -22,61 +27,64 @@ internal static class LogGrid
         "clean tries",
         "what you noticed",
     ];
-    private static readonly ImmutableArray<double> WideMm = [0, 15, 49, 83];
-    private static readonly ImmutableArray<double> NarrowColumnsMm = [0, 12, 44.5, 67];
+    private static readonly ImmutableArray<double> ColumnsMm = [0, 15, 49, 83];
 
-    /// <summary>As many rows as names, nothing at all without names; where a name is empty the student writes the day.</summary>
-    public static Figure Draw(ImmutableArray<string> days, double width)
+    /// <summary>As many rows as names, over the whole width; nothing at all without names.</summary>
+    public static Figure Draw(ImmutableArray<string> days, double rowMm)
     {
         if (days.IsEmpty)
         {
             return new Figure(0, 0, []);
         }
 
-        var columns = width > NarrowMm ? WideMm : NarrowColumnsMm;
         var top = SheetStyles.Label.LeadingMm + UnderHeadMm;
-        var bottom = HeightMm(days.Length);
+        var bottom = HeightMm(days.Length, rowMm);
         return new Figure(
-            width,
+            SheetBox.WidthMm,
             bottom,
             [
-                .. Heads.SelectMany((head, column) => Head(head, columns[column])),
-                .. Enumerable.Range(0, days.Length + 1).Select(row => Across(row, days.Length, top, width)),
+                .. Heads.SelectMany((head, column) => Head(head, ColumnsMm[column])),
                 .. Enumerable
-                    .Range(1, columns.Length - 1)
-                    .Select(column => Rules.Down(columns[column], top, bottom, $"log-column-{column}")),
-                .. days.SelectMany((day, row) => Row(day, row, top + (row * RowMm), columns)),
+                    .Range(0, days.Length + 1)
+                    .Select(row => Across(row, days.Length, top + (row * rowMm))),
+                .. Enumerable
+                    .Range(1, ColumnsMm.Length - 1)
+                    .Select(column => Rules.Down(ColumnsMm[column], top, bottom, $"log-column-{column}")),
+                .. days.SelectMany(
+                    (day, row) =>
+                        Row(day, row, top + (row * rowMm) + ((rowMm - SheetStyles.Day.LeadingMm) / 2))
+                ),
             ]
         );
     }
 
     /// <summary>Height of a log with so many rows.</summary>
-    public static double HeightMm(int rows) => SheetStyles.Label.LeadingMm + UnderHeadMm + (rows * RowMm);
+    public static double HeightMm(int rows, double rowMm) =>
+        SheetStyles.Label.LeadingMm + UnderHeadMm + (rows * rowMm);
 
     private static IEnumerable<Mark> Head(string head, double left) =>
         TextBlock
             .Set(head, SheetStyles.Label, SheetBox.WidthMm)
             .MarksAt(new Point(left, 0), $"log-head-{head.Replace(' ', '-')}", "label");
 
-    private static LineMark Across(int row, int rows, double top, double width) =>
+    private static LineMark Across(int row, int rows, double y) =>
         Rules.Across(
             0,
-            width,
-            top + (row * RowMm),
+            SheetBox.WidthMm,
+            y,
             $"log-rule-{row}",
             row == 0 || row == rows ? Ink.Main : Ink.Rule
         );
 
-    private static IEnumerable<Mark> Row(string day, int row, double top, ImmutableArray<double> columns)
+    private static IEnumerable<Mark> Row(string day, int row, double inside)
     {
-        var inside = top + ((RowMm - SheetStyles.Day.LeadingMm) / 2);
-        var name = TextBlock.Set(day, SheetStyles.Day, columns[1] - 1, mostLines: 1);
-        var middle = (columns[2] + columns[3]) / 2;
+        var name = TextBlock.Set(day, SheetStyles.Day, ColumnsMm[1] - 1, mostLines: 1);
+        var middle = (ColumnsMm[2] + ColumnsMm[3]) / 2;
         return
         [
             .. name.MarksAt(new Point(0, inside), $"log-day-{row}", "log-day"),
             .. TextBlock
-                .Set("of", SheetStyles.Of, columns[1])
+                .Set("of", SheetStyles.Of, ColumnsMm[1])
                 .MarksAround(new Point(middle, inside), $"log-of-{row}", "log-of"),
         ];
     }

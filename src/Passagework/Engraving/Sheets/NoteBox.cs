@@ -10,6 +10,8 @@ internal sealed record NoteBox(string Heading, string Text)
 {
     private const double BetweenMm = 0.3;
 
+    private string Id => Heading.Split(' ')[0].ToLowerInvariant();
+
     /// <summary>The boxes of a sheet that have words.</summary>
     public static IReadOnlyList<NoteBox> Of(SheetContent content) =>
         [
@@ -20,9 +22,20 @@ internal sealed record NoteBox(string Heading, string Text)
             }.Where(box => !string.IsNullOrWhiteSpace(box.Text)),
         ];
 
+    /// <summary>With the heading in bold at the beginning of the text, which takes the fewest lines.</summary>
+    public Figure DrawRunIn(double width)
+    {
+        var text = TextBlock.Set(
+            [new Phrase(Heading + ".", Strong: true), " " + Text],
+            SheetStyles.Note,
+            width
+        );
+        return new Figure(width, text.HeightMm, [.. text.MarksAt(default, $"note-{Id}", "note")]);
+    }
+
+    /// <summary>With the heading over the text.</summary>
     public Figure Draw(double width)
     {
-        var id = Heading.Split(' ')[0].ToLowerInvariant();
         var heading = TextBlock.Set(Heading, SheetStyles.Heading, width);
         var text = TextBlock.Set(Text, SheetStyles.Note, width);
         var top = heading.HeightMm + BetweenMm;
@@ -30,8 +43,8 @@ internal sealed record NoteBox(string Heading, string Text)
             width,
             top + text.HeightMm,
             [
-                .. heading.MarksAt(default, $"note-{id}-heading", "heading"),
-                .. text.MarksAt(new Point(0, top), $"note-{id}", "note"),
+                .. heading.MarksAt(default, $"note-{Id}-heading", "heading"),
+                .. text.MarksAt(new Point(0, top), $"note-{Id}", "note"),
             ]
         );
     }

@@ -45,6 +45,9 @@ public sealed record SheetContent
     /// <summary>What to change when it has become easy.</summary>
     public string WhenEasy { get; init; } = "";
 
+    /// <summary>A variation that is written out under the music where there is room; null for none.</summary>
+    public SheetVariation? Variation { get; init; }
+
     /// <summary>When to stop, and whom to ask.</summary>
     public string Caution { get; init; } = "";
 
@@ -53,7 +56,10 @@ public sealed record SheetContent
 
     /// <summary>Content equality.</summary>
     public bool Equals(SheetContent? other) =>
-        other is not null && Texts.SequenceEqual(other.Texts) && (From, Weeks) == (other.From, other.Weeks);
+        other is not null
+        && Texts.SequenceEqual(other.Texts)
+        && (From, Weeks) == (other.From, other.Weeks)
+        && Equals(Variation, other.Variation);
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Title, Purpose, Student, From, Weeks);
@@ -72,6 +78,7 @@ public sealed record SheetContent
             ("strokes", Strokes),
             ("listenFor", ListenFor),
             ("whenEasy", WhenEasy),
+            ("variation", Variation?.Words ?? ""),
             ("caution", Caution),
             .. Days.Select(day => ("days", day)),
         ];

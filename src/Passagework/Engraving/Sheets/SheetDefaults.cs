@@ -58,6 +58,7 @@ public static class SheetDefaults
             Strokes = StrokeWords.Of(recipe.Picking),
             ListenFor = ListenWords.Of(measurement),
             WhenEasy = EasierWords.Of(measurement),
+            Variation = OtherStroke.Of(measurement.Realization),
             Caution = string.Join(
                 " ",
                 new[] { PauseRule, strain ?? "", PainRule, VolumeRule }.Where(text => text.Length > 0)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Setting;
 using Passagework.Foundation;
@@ -8,10 +9,9 @@ namespace Passagework.Engraving.Sheets;
 /// <summary>Finds the first arrangement of a sheet that fits into the box.</summary>
 internal sealed class SheetFit
 {
-    private const double TopMm = 6;
-    private const double MusicMm = 5;
     private const double NotesMm = 4;
-    private const double LogMm = 5;
+    private const double ShortNotesMm = 1;
+    private const double MoreMm = 4;
 
     private readonly SheetContent _content;
     private readonly SheetOptions _options;
@@ -21,9 +21,7 @@ internal sealed class SheetFit
     private readonly Figure _top;
     private readonly Lazy<Figure> _topWithNotes;
     private readonly Lazy<Figure> _pair;
-    private readonly Lazy<Figure> _log;
-    private readonly Lazy<Figure> _fewLog;
-    private readonly Lazy<Figure> _logWithNotes;
+    private readonly Lazy<Figure> _short;
     private readonly string _neckWords;
 
     public SheetFit(SheetContent content, Figure neck, SheetOptions options)
@@ -35,35 +33,47 @@ internal sealed class SheetFit
         _top = top.Plain();
         _topWithNotes = new(() => top.With(_notes));
         _pair = new(() => SheetTop.Pair(_notes));
-        _log = new(() => LogGrid.Draw(_content.Days, SheetBox.WidthMm));
-        _fewLog = new(() => LogGrid.Draw(Few, SheetBox.WidthMm));
-        _logWithNotes = new(LogWithNotes);
+        _short = new(() => Stack.Down(ShortNotesMm, _notes.Select(note => note.DrawRunIn(SheetBox.WidthMm))));
+    }
+
+    private static readonly Room Usual = new(Top: 6, Music: 5, Log: 5, Row: LogGrid.RowMm);
+    private static readonly Room Tight = new(Top: 4.5, Music: 3.5, Log: 4, Row: LogGrid.LowRowMm);
+
+    /// <summary>Over which parts how much room is left, and how high a row of the log is, in millimetres.</summary>
+    private readonly record struct Room(double Top, double Music, double Log, double Row)
+    {
+        public double Around(int rows) => Top + Music + (rows == 0 ? 0 : Log + LogGrid.HeightMm(rows, Row));
     }
 
     /// <summary>A sheet's parts from top to bottom under the head.</summary>
-    private readonly record struct Arrangement(Figure Top, Figure Music, Figure Log, string Remark);
+    private readonly record struct Arrangement(
+        Figure Top,
+        Figure Music,
+        ImmutableArray<string> Days,
+        Room Room
+    );
 
     /// <summary>The sheet, with what was left out; a fault where not even one bar fits.</summary>
-    public Outcome<Sheet> Find(MusicChoices choices)
+    public Outcome<Page> Find(MusicChoices choices)
     {
-        foreach (var (choice, tight) in choices.All())
+        foreach (var choice in choices.All(SheetBox.HeightMm - Height(_top, 0, 0, Tight)))
         {
-            if (!choice.TryGet(out var music, out var fault))
+            if (!choice.Music.TryGet(out var music, out var fault))
             {
                 return fault;
             }
 
             // What is too high without any log or notes need not be set.
-            if (Height(_top.HeightMm, music.HeightMm, 0) > SheetBox.HeightMm)
+            if (Height(_top, music.HeightMm, 0, Tight) > SheetBox.HeightMm)
             {
                 continue;
             }
 
-            foreach (var arrangement in tight ? Tight(music) : Loose(music))
+            foreach (var parts in choice.Roomy ? Roomy(music) : Arrangements(music))
             {
-                if (Height(arrangement) <= SheetBox.HeightMm)
+                if (Height(parts) <= SheetBox.HeightMm)
                 {
-                    return Printed(arrangement, [.. _remarks, .. Remarks(music.LeftOut, arrangement.Remark)]);
+                    return Printed(parts, music.Remarks);
                 }
             }
         }
@@ -74,68 +84,76 @@ internal sealed class SheetFit
         );
     }
 
-    private static IEnumerable<string> Remarks(params string[] remarks) =>
-        remarks.Where(remark => remark.Length > 0);
-
     private double Height(Arrangement parts) =>
-        Height(parts.Top.HeightMm, parts.Music.HeightMm, parts.Log.HeightMm);
+        Height(parts.Top, parts.Music.HeightMm, parts.Days.Length, parts.Room);
 
-    private double Height(double top, double music, double log) =>
-        _header.HeightMm + TopMm + top + MusicMm + music + (log > 0 ? LogMm + log : 0);
+    private double Height(Figure top, double music, int rows, Room room) =>
+        _header.HeightMm + top.HeightMm + music + room.Around(rows);
 
-    // From the fullest to the tightest.
-    private IEnumerable<Arrangement> Loose(SheetMusic music)
+    // A larger staff and a variation leave the log and the notes as they are.
+    private IEnumerable<Arrangement> Roomy(SheetMusic music)
     {
-        var beside = music.With(_notes) ?? Stack.Down(NotesMm, [music.Plain(), _pair.Value]);
-        var few = _content.Days.Length > LogGrid.FewRows;
-        yield return new(_top, beside, _log.Value, "");
-        if (few)
-        {
-            yield return new(_top, beside, _fewLog.Value, FewRemark);
-        }
+        var all = Stack.Down(NotesMm, [Beside(music), music.Varied()]);
+        yield return new(_top, all, _content.Days, Usual);
+        yield return new(_top, all, _content.Days, Tight);
+    }
 
-        yield return new(_topWithNotes.Value, music.Plain(), _log.Value, "");
-        if (few)
+    // From the fullest to the tightest: notes beside or under the music, under neck and plan, run together over the
+    // whole width; then the same with less room, with a short log, and with both.
+    private IEnumerable<Arrangement> Arrangements(SheetMusic music)
+    {
+        var (plain, beside) = (music.Plain(), Beside(music));
+        foreach (var days in Logs)
         {
-            yield return new(_topWithNotes.Value, music.Plain(), _fewLog.Value, FewRemark);
+            foreach (var room in new[] { Usual, Tight })
+            {
+                yield return new(_top, beside, days, room);
+                yield return new(_topWithNotes.Value, plain, days, room);
+                yield return new(_top, Stack.Down(NotesMm, [plain, _short.Value]), days, room);
+            }
         }
     }
 
-    private IEnumerable<Arrangement> Tight(SheetMusic music) =>
-        [new(_top, music.Plain(), _logWithNotes.Value, "the log shares its place with the notes")];
+    private ImmutableArray<ImmutableArray<string>> Logs =>
+        _content.Days.Length > LogGrid.FewRows ? [_content.Days, FewDays] : [_content.Days];
 
-    // The notes take half of what the student would write in.
-    private Figure LogWithNotes()
+    private Figure Beside(SheetMusic music) =>
+        music.With(_notes) ?? Stack.Down(NotesMm, [music.Plain(), _pair.Value]);
+
+    // The days of practice of a week; which they are the student knows.
+    private static ImmutableArray<string> FewDays { get; } =
+    [.. Enumerable.Range(1, LogGrid.FewRows).Select(day => day.ToString(CultureInfo.InvariantCulture))];
+
+    private Page Printed(Arrangement parts, ImmutableArray<string> remarks)
     {
-        var notes = Stack.Down(
-            NotesMm,
-            _notes.Select(note => note.Draw(SheetBox.WidthMm - LogGrid.NarrowMm - SheetTop.BetweenMm))
+        // The last rule of the log reaches half its thickness over the edge.
+        var spare = Math.Max(0, SheetBox.HeightMm - Height(parts) - Rules.ThinMm);
+        var (rows, room) = (parts.Days.Length, parts.Room);
+        var row = Math.Min(LogGrid.HighRowMm, room.Row + (spare / Math.Max(1, rows)));
+        spare -= (row - room.Row) * rows;
+        // What is left over parts the blocks.
+        var more = Math.Min(MoreMm, spare / 3);
+        var head = Stack.Down(room.Top + more, [_header, parts.Top]);
+        var figure = Stack.Down(
+            room.Log + more,
+            [Stack.Down(room.Music + more, [head, parts.Music]), LogGrid.Draw(parts.Days, row)]
         );
-        var days = LogGrid.HeightMm(_content.Days.Length) <= notes.HeightMm ? _content.Days : Few;
-        return Stack.Across(SheetTop.BetweenMm, LogGrid.Draw(days, LogGrid.NarrowMm), notes);
-    }
-
-    // Rows without names: the student writes the day.
-    private ImmutableArray<string> Few =>
-        _content.Days.Length <= LogGrid.FewRows ? _content.Days : [.. Enumerable.Repeat("", LogGrid.FewRows)];
-
-    private static string FewRemark => "the log has five rows";
-
-    private Sheet Printed(Arrangement parts, IEnumerable<string> remarks)
-    {
-        var head = Stack.Down(TopMm, [_header, parts.Top]);
-        var figure = Stack.Down(LogMm, [Stack.Down(MusicMm, [head, parts.Music]), parts.Log]);
         var (width, height) = SheetBox.Size(_options.Paper);
         var left = SheetBox.LeftMm(_options.Paper);
-        var page = new Page(
+        return new Page(
             width,
             height,
             [.. figure.At(new Point(left, SheetBox.TopMm)), .. Foot(left, width, height)]
         )
         {
             Description = $"{_content.Title}. {_neckWords}",
+            Remarks =
+            [
+                .. _remarks,
+                .. remarks,
+                .. parts.Days == _content.Days ? [] : new[] { "the log has five rows" },
+            ],
         };
-        return new Sheet(page, [.. remarks]);
     }
 
     private IEnumerable<Mark> Foot(double left, double width, double height)

@@ -8,12 +8,12 @@ namespace Passagework.Engraving.Sheets;
 /// <param name="Opening">Systems before the sentence; all of them where nothing is left out.</param>
 /// <param name="GoOn">How it goes on; empty where nothing is left out.</param>
 /// <param name="Turn">Systems after the sentence.</param>
-/// <param name="LeftOut">For the teacher: which bars are printed; empty where all are.</param>
+/// <param name="Remarks">For the teacher: which bars are printed, and what is lost with the others; empty where all are.</param>
 internal sealed record SheetMusic(
     ImmutableArray<Figure> Opening,
     string GoOn,
     ImmutableArray<Figure> Turn,
-    string LeftOut
+    ImmutableArray<string> Remarks
 )
 {
     private const double SystemsMm = 3;
@@ -21,13 +21,21 @@ internal sealed record SheetMusic(
     private const double NarrowestNotesMm = 70;
     private const double NotesMm = 3;
 
-    /// <summary>Height of the systems alone, without the sentence.</summary>
+    /// <summary>The variation under it: a sentence and its systems; null for none.</summary>
+    public SheetMusic? Variation { get; init; }
+
+    /// <summary>Height of the systems alone, without sentences.</summary>
     public double HeightMm =>
         Opening.Concat(Turn).Sum(system => system.HeightMm)
-        + (SystemsMm * (Opening.Length + Turn.Length - 1));
+        + (SystemsMm * (Opening.Length + Turn.Length - 1))
+        + (Variation?.HeightMm ?? 0);
 
     /// <summary>The systems alone.</summary>
     public Figure Plain() => Stack.Down(SystemsMm, Parts());
+
+    /// <summary>The variation; empty where there is none.</summary>
+    public Figure Varied() =>
+        Variation is { } variation ? Stack.Down(SystemsMm, variation.Parts("varied-")) : new Figure(0, 0, []);
 
     /// <summary>With the note boxes beside the last system; null where it is too long for that.</summary>
     public Figure? With(IReadOnlyList<NoteBox> notes)
@@ -44,11 +52,11 @@ internal sealed record SheetMusic(
         return Stack.Down(SystemsMm, [.. parts.SkipLast(1), Stack.Across(BetweenMm, last, boxes)]);
     }
 
-    private IEnumerable<Figure> Parts() =>
+    private IEnumerable<Figure> Parts(string name = "") =>
         [
-            .. Opening.Select((system, index) => Named(system, $"system-{index}-")),
-            .. Sentence(),
-            .. Turn.Select((system, index) => Named(system, $"turn-{index}-")),
+            .. Opening.Select((system, index) => Named(system, $"{name}system-{index}-")),
+            .. Sentence(name),
+            .. Turn.Select((system, index) => Named(system, $"{name}turn-{index}-")),
         ];
 
     private static Figure Named(Figure figure, string prefix) =>
@@ -57,7 +65,7 @@ internal sealed record SheetMusic(
             Marks = figure.At(default, prefix),
         };
 
-    private IEnumerable<Figure> Sentence()
+    private IEnumerable<Figure> Sentence(string name)
     {
         if (GoOn.Length == 0)
         {
@@ -68,7 +76,7 @@ internal sealed record SheetMusic(
         yield return new Figure(
             SheetBox.WidthMm,
             block.HeightMm,
-            [.. block.MarksAt(default, "go-on", "go-on")]
+            [.. block.MarksAt(default, $"{name}go-on", $"{name}go-on")]
         );
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Scores;
 using Passagework.Foundation;
 using Passagework.Hands;
@@ -6,40 +7,45 @@ using Passagework.Hands;
 namespace Passagework.Engraving.Strips;
 
 /// <summary>
-/// Draws under each system what the move to each note asks of both hands, note by note: the fretting hand above a middle
-/// line, the picking hand below it, against the time there is at a tempo.
+/// What the move to each note asks of both hands, note by note: the fretting hand above a middle line, the picking hand
+/// below it, against the time there is at a tempo.
 /// </summary>
 /// <example>
-/// <c>HandsStrip.Under(score, Measurer.Measure(recipe, player), tempoBpm: 60)</c>
+/// <c>HandsStrip.Of(Measurer.Measure(recipe, player), tempoBpm: 60).Then(strip => strip.Under(score))</c>
 /// </example>
-public static class HandsStrip
+public sealed class HandsStrip
 {
-    private const double SlowestBpm = 10;
     private const double FastestBpm = 1000;
+    private readonly StripPlan _plan;
 
-    /// <summary>The score with a strip under every system.</summary>
-    /// <param name="score">The systems of the same notes.</param>
+    private HandsStrip(StripPlan plan) => _plan = plan;
+
+    /// <summary>The signs that occur in it.</summary>
+    public ImmutableArray<MoveKind> Kinds => _plan.Kinds;
+
+    /// <summary>The strip of a measured exercise.</summary>
     /// <param name="measured">What the notes ask.</param>
-    /// <param name="tempoBpm">Felt beats a minute, 10 to 1000.</param>
-    public static Outcome<Score> Under(Score score, Measurement measured, double tempoBpm)
-    {
-        if (tempoBpm is not (>= SlowestBpm and <= FastestBpm))
-        {
-            return new Fault(
+    /// <param name="tempoBpm">Felt beats a minute, above 0 and at most 1000, as in a recipe.</param>
+    public static Outcome<HandsStrip> Of(Measurement measured, double tempoBpm) =>
+        tempoBpm is > 0 and <= FastestBpm
+            ? new HandsStrip(StripPlan.Of(measured, tempoBpm))
+            : new Fault(
                 System.FormattableString.Invariant($"{tempoBpm} is no tempo"),
                 "tempo",
-                "10 to 1000 beats a minute"
+                "above 0, at most 1000 beats a minute"
             );
-        }
 
-        var times = StripTimes.Of(measured.Realization, tempoBpm);
-        var moves = StripMoves.Of(measured.Realization);
-        var plan = new StripPlan(measured.Demands, moves, times, StripScale.Of(measured.Demands, times));
-        var systems = score.Systems.Select(system => new SystemStrip(system, plan, score.SpaceMm).Under());
-        return score with { Systems = [.. systems] };
-    }
+    /// <summary>The score with the strip under every system.</summary>
+    /// <param name="score">The systems of the same notes.</param>
+    public Score Under(Score score) =>
+        score with
+        {
+            Systems =
+            [
+                .. score.Systems.Select(system => new SystemStrip(system, _plan, score.SpaceMm).Under()),
+            ],
+        };
 
-    /// <summary>The signs that occur in the strips of a measured exercise, for a key.</summary>
-    public static ImmutableArray<MoveKind> KindsIn(Measurement measured) =>
-        [.. StripMoves.Of(measured.Realization).SelectMany(move => move.Kinds()).Distinct().Order()];
+    /// <summary>How to read it, in rows of a width: only what occurs is explained.</summary>
+    public Figure Key(double widthMm) => new StripKey(_plan).Draw(widthMm);
 }

@@ -21,6 +21,9 @@ internal sealed class SignDrawing(string id, Ink ink, int? note, double space)
     /// <summary>Height of the tallest sign in spaces.</summary>
     public const double MostHeight = 2.7;
 
+    /// <summary>Half the width of the widest sign in spaces.</summary>
+    public const double MostHalfWidth = 0.9;
+
     /// <summary>The sign around a middle.</summary>
     public ImmutableArray<Mark> Draw(MoveSign sign, Point middle)
     {

@@ -2,12 +2,11 @@ using System.Collections.Immutable;
 using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Setting;
 using Passagework.Engraving.Sheets;
-using Passagework.Hands;
 
 namespace Passagework.Engraving.Strips;
 
 /// <summary>How to read a strip: only what occurs in it is explained.</summary>
-public static class StripKey
+internal sealed class StripKey(StripPlan plan)
 {
     private const double SpaceMm = 1.75;
     private const double SignMm = 8;
@@ -15,14 +14,11 @@ public static class StripKey
     private const double RowMm = 6.2;
 
     /// <summary>The key in rows of a width.</summary>
-    /// <param name="measured">The exercise of the strip.</param>
-    /// <param name="tempoBpm">The tempo of its limit.</param>
-    /// <param name="widthMm">Width to fill.</param>
-    public static Figure Draw(Measurement measured, double tempoBpm, double widthMm)
+    public Figure Draw(double widthMm)
     {
         var marks = ImmutableArray.CreateBuilder<Mark>();
         var (x, y, row) = (0.0, 0.0, 0.0);
-        foreach (var (sign, words) in Entries(measured, tempoBpm))
+        foreach (var (sign, words) in Entries())
         {
             var text = TextBlock.Set(words, SheetStyles.Caption, widthMm - SignMm);
             var width = SignMm + text.WidthMm;
@@ -43,10 +39,7 @@ public static class StripKey
         return new Figure(widthMm, y + row, marks.ToImmutable());
     }
 
-    private static IEnumerable<(Func<string, Point, IEnumerable<Mark>> Sign, string Words)> Entries(
-        Measurement measured,
-        double tempoBpm
-    )
+    private IEnumerable<(Func<string, Point, IEnumerable<Mark>> Sign, string Words)> Entries()
     {
         yield return (
             (id, at) => Bar(id, at, Ink.Fretting, Filling.Solid),
@@ -55,14 +48,14 @@ public static class StripKey
         yield return ((id, at) => Bar(id, at, Ink.Picking, Filling.Ruled), "time the picking hand needs");
         yield return (
             (id, at) => [Limit(id, at)],
-            System.FormattableString.Invariant($"all the time there is at {tempoBpm:0.#} beats a minute")
+            $"all the time there is at {TempoFigure.Of(plan.TempoBpm)} beats a minute"
         );
-        if (IsExceeded(measured, tempoBpm))
+        if (plan.IsExceeded)
         {
             yield return (Over, "what does not fit into it");
         }
 
-        foreach (var kind in HandsStrip.KindsIn(measured))
+        foreach (var kind in plan.Kinds)
         {
             yield return (
                 (id, at) => new SignDrawing(id, InkOf(kind), null, SpaceMm).Draw(new MoveSign(kind, 1), at),
@@ -70,21 +63,10 @@ public static class StripKey
             );
         }
 
-        if (measured.Demands.Any(demand => demand.FrettingIsAssumed || demand.PickingIsAssumed))
+        if (plan.IsGuessed)
         {
             yield return ((id, at) => [Ring(id, at)], "rests mostly on assumed values");
         }
-    }
-
-    private static bool IsExceeded(Measurement measured, double tempoBpm)
-    {
-        var times = StripTimes.Of(measured.Realization, tempoBpm);
-        return measured
-            .Demands.Where(
-                (demand, note) =>
-                    demand.FrettingMs > times.Fretting[note] || demand.PickingMs > times.Picking[note]
-            )
-            .Any();
     }
 
     private static IEnumerable<Mark> Over(string id, Point at)

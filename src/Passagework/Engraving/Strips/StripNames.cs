@@ -1,69 +1,102 @@
 using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Fonts;
 using Passagework.Engraving.Scores;
+using Passagework.Engraving.Setting;
 
 namespace Passagework.Engraving.Strips;
 
-/// <summary>The name of the hand and the first limit before the music, where they are in nobody's way.</summary>
-internal sealed class StripNames(
-    ScoreSystem system,
-    Side side,
-    double middle,
-    double mmPerMs,
-    double most,
-    double space
-)
+/// <summary>
+/// The name of a hand and its first limit before the music. The name stands level with the signs of moves; where one is
+/// in its way it stands beyond them in the first system and is left off in later ones.
+/// </summary>
+internal sealed class StripNames
 {
-    private const double PointMm = 25.4 / 72;
-    private readonly double _em = Math.Max(9 * PointMm, 1.8 * space);
+    private const double Apart = 0.5;
+    private const double Beside = 1;
+    private readonly ScoreSystem _system;
+    private readonly Side _side;
+    private readonly double _space;
+    private readonly double _em;
+    private readonly Box _ink;
+    private readonly bool _isFree;
 
-    /// <summary>Adds them.</summary>
-    /// <param name="marks">What is drawn of the strip so far.</param>
-    /// <param name="signMiddle">Middle of the row of signs, in which the name stands where it is free.</param>
-    public void DrawOn(List<Mark> marks, double signMiddle)
+    /// <summary>Measures the name.</summary>
+    /// <param name="system">The system.</param>
+    /// <param name="side">The hand.</param>
+    /// <param name="space">One staff space in millimetres.</param>
+    /// <param name="signs">Where signs of the hand stand.</param>
+    public StripNames(ScoreSystem system, Side side, double space, IEnumerable<double> signs)
     {
-        var name = Text("name", $"{side.Name} hand", Face.SmallCaps, signMiddle + (0.3 * _em)) with
+        (_system, _side, _space) = (system, side, space);
+        _em = Math.Max(PrintSizes.TextMm, 1.8 * space);
+        _ink = TextFont.InkBox(Name, Face.SmallCaps, _em);
+        _isFree = signs.All(x => x - (SignDrawing.MostHalfWidth * space) > _ink.Right + (Beside * space));
+    }
+
+    /// <summary>Height beyond the signs that the name takes.</summary>
+    public double RoomBeyond => IsBeyond ? _ink.Height + (Apart * _space) : 0;
+
+    private string Name => $"{_side.Name} hand";
+
+    private bool IsBeyond => !_isFree && _system.Number == 1;
+
+    /// <summary>Draws them.</summary>
+    /// <param name="frame">Where the strip stands.</param>
+    /// <param name="signs">Upper and lower edge of the row of signs.</param>
+    public IEnumerable<Mark> Draw(StripFrame frame, (double Top, double Bottom) signs)
+    {
+        if (_isFree || IsBeyond)
         {
-            Ink = side.Ink,
-            At = new Point(0, signMiddle + (0.3 * _em)),
-            Anchor = Anchor.Start,
-        };
-        var box = MarkBox.Of(name).Grown(space / 2);
-        if (!marks.Exists(mark => MarkBox.Of(mark).Overlaps(box)))
-        {
-            marks.Add(name);
+            yield return NameAt(NameY(signs));
         }
 
-        if (FirstLimit() is { } limit && limit * mmPerMs <= most)
+        if (FirstLimit() is { } limit && frame.Holds(limit) && LimitAt(limit, frame) is { } label)
         {
-            // A little inside the line, away from the name; where both limits all but meet, away from the other hand's.
-            var away = Math.Max((limit * mmPerMs) - (0.3 * _em), 0.5 * _em);
-            var y = middle + (side.Direction * away) + (0.33 * _em);
-            var label = Text(
-                "limit-ms",
-                System.FormattableString.Invariant($"{Math.Round(limit)} ms"),
-                Face.Sans,
-                y
-            );
-            if (MarkBox.Of(label).Left >= 0)
-            {
-                marks.Add(label);
-            }
+            yield return label;
         }
     }
 
-    private double? FirstLimit() =>
-        system
-            .Columns.SelectMany(column => column.Heads)
-            .Select(head => side.Limits[head.Note])
-            .FirstOrDefault(limit => limit is not null);
+    private double NameY((double Top, double Bottom) signs)
+    {
+        var middle = ((signs.Top + signs.Bottom) / 2) - ((_ink.Top + _ink.Bottom) / 2);
+        var beyond =
+            _side.Direction < 0
+                ? signs.Top - (Apart * _space) - _ink.Bottom
+                : signs.Bottom + (Apart * _space) - _ink.Top;
+        return IsBeyond ? beyond : middle;
+    }
 
-    private TextMark Text(string name, string text, Face face, double y) =>
-        new(text, new Point(system.MusicStartMm - (0.4 * space), y), face, _em)
+    private TextMark NameAt(double y) =>
+        new(Name, new Point(0, y), Face.SmallCaps, _em)
         {
-            Id = $"system-{system.Number}-{side.Name}-{name}",
+            Id = $"system-{_system.Number}-{_side.Name}-name",
+            Kind = "strip-name",
+            Ink = _side.Ink,
+        };
+
+    // A little inside the line, away from the name; where both limits all but meet, away from the other hand's.
+    private TextMark? LimitAt(double ms, StripFrame frame)
+    {
+        var away = Math.Max((ms * frame.MmPerMs) - (0.3 * _em), 0.5 * _em);
+        var y = frame.Middle + (_side.Direction * away) + (0.33 * _em);
+        var label = new TextMark(
+            System.FormattableString.Invariant($"{Math.Round(ms)} ms"),
+            new Point(_system.MusicStartMm - (0.4 * _space), y),
+            Face.Sans,
+            _em
+        )
+        {
+            Id = $"system-{_system.Number}-{_side.Name}-limit-ms",
             Kind = "strip-name",
             Ink = Ink.Soft,
             Anchor = Anchor.End,
         };
+        return MarkBox.Of(label).Left >= 0 ? label : null;
+    }
+
+    private double? FirstLimit() =>
+        _system
+            .Columns.SelectMany(column => column.Heads)
+            .Select(head => _side.Limits[head.Note])
+            .FirstOrDefault(limit => limit is not null);
 }

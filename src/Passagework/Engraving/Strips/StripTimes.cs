@@ -8,11 +8,14 @@ namespace Passagework.Engraving.Strips;
 /// <param name="Picking">Since the stroke before; null for the first stroke and for slurred notes.</param>
 internal sealed record StripTimes(ImmutableArray<double?> Fretting, ImmutableArray<double?> Picking)
 {
+    // A tempo next to nothing gives time without end; beyond eleven days it makes no difference (chosen by us).
+    private const double LongestMs = 1e9;
+
     /// <summary>The times of what is played at so many felt beats a minute.</summary>
     public static StripTimes Of(Realization played, double tempoBpm)
     {
         var rhythm = played.Line.Recipe.Rhythm;
-        var msPerWhole = 60_000 / tempoBpm / rhythm.Meter.Beat.ToDouble();
+        var msPerWhole = Math.Min(LongestMs, 60_000 / tempoBpm / rhythm.Meter.Beat.ToDouble());
         var onsets = played
             .Notes.Select(note =>
                 rhythm.Swing.Apply(note.Note.Onset, rhythm.Meter, rhythm.NotesPerBeat).ToDouble() * msPerWhole

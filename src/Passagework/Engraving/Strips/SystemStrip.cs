@@ -18,10 +18,11 @@ internal sealed class SystemStrip
     private readonly ScoreSystem _system;
     private readonly StripPlan _plan;
     private readonly double _space;
-    private readonly double _middle;
-    private readonly double _mmPerMs;
     private readonly List<(int Note, double X)> _notes;
     private readonly double _barWidth;
+    private readonly (Side Side, StripNames Names) _fretting;
+    private readonly (Side Side, StripNames Names) _picking;
+    private readonly StripFrame _frame;
     private readonly List<Mark> _marks = [];
 
     public SystemStrip(ScoreSystem system, StripPlan plan, double space)
@@ -29,8 +30,6 @@ internal sealed class SystemStrip
         _system = system;
         _plan = plan;
         _space = space;
-        _middle = system.HeightMm + ((GapAbove + SignRoom + HalfHeight) * space);
-        _mmPerMs = HalfHeight * space / plan.Scale.Ms;
         _notes =
         [
             .. system
@@ -38,16 +37,27 @@ internal sealed class SystemStrip
                 .Select(column => (column.Heads[0].Note, column.XMm)),
         ];
         _barWidth = WidthOfBars();
+        _fretting = Named(new Side(Ink.Fretting, "fretting", -1, plan.Times.Fretting));
+        _picking = Named(new Side(Ink.Picking, "picking", 1, plan.Times.Picking));
+        var half = HalfHeight * space;
+        var middle = system.HeightMm + _fretting.Names.RoomBeyond + ((GapAbove + SignRoom) * space) + half;
+        _frame = new StripFrame(middle, half, half / plan.Scale.Ms, space);
     }
 
     /// <summary>The system with the strip.</summary>
     public ScoreSystem Under()
     {
         DrawAxis();
-        DrawHand(new Side(Ink.Fretting, "fretting", -1, _plan.Times.Fretting));
-        DrawHand(new Side(Ink.Picking, "picking", 1, _plan.Times.Picking));
-        var height = _middle + ((HalfHeight + SignRoom) * _space);
+        DrawHand(_fretting);
+        DrawHand(_picking);
+        var height = _frame.Middle + _frame.Half + (SignRoom * _space) + _picking.Names.RoomBeyond;
         return _system with { Marks = [.. _system.Marks, .. _marks], HeightMm = height };
+    }
+
+    private (Side Side, StripNames Names) Named(Side side)
+    {
+        var signs = _notes.Where(note => SignOf(side, note.Note) is not null).Select(note => note.X);
+        return (side, new StripNames(_system, side, _space, signs));
     }
 
     private double WidthOfBars()
@@ -62,8 +72,8 @@ internal sealed class SystemStrip
     private void DrawAxis() =>
         _marks.Add(
             new LineMark(
-                new Point(_system.MusicStartMm, _middle),
-                new Point(_system.MusicEndMm, _middle),
+                new Point(_system.MusicStartMm, _frame.Middle),
+                new Point(_system.MusicEndMm, _frame.Middle),
                 0.13 * _space
             )
             {
@@ -73,22 +83,23 @@ internal sealed class SystemStrip
             }
         );
 
-    private void DrawHand(Side side)
+    private void DrawHand((Side Side, StripNames Names) hand)
     {
         foreach (var (note, x) in _notes)
         {
-            DrawDemand(side, note, x);
+            DrawDemand(hand.Side, note, x);
         }
 
-        new StripLimit(_system, _notes, side, _middle, _mmPerMs, HalfHeight * _space, _space).DrawOn(_marks);
-        new StripNames(_system, side, _middle, _mmPerMs, HalfHeight * _space, _space).DrawOn(
-            _marks,
-            SignMiddle(side)
-        );
+        new StripLimit(_system, _notes, hand.Side, _frame).DrawOn(_marks);
+        var (middle, half) = (SignMiddle(hand.Side), SignDrawing.MostHeight * _space / 2);
+        _marks.AddRange(hand.Names.Draw(_frame, (middle - half, middle + half)));
     }
 
     private double SignMiddle(Side side) =>
-        _middle + (side.Direction * (HalfHeight + (SignRoom / 2) + 0.2) * _space);
+        _frame.Middle + (side.Direction * (_frame.Half + (((SignRoom / 2) + 0.2) * _space)));
+
+    private MoveSign? SignOf(Side side, int note) =>
+        side.Ink == Ink.Fretting ? _plan.Moves[note].Fretting : _plan.Moves[note].Picking;
 
     private void DrawDemand(Side side, int note, double x)
     {
@@ -98,30 +109,18 @@ internal sealed class SystemStrip
         {
             var bar = new DemandBar(side, note, x, _barWidth, _space);
             var known = side.Ink == Ink.Fretting ? !demand.FrettingIsAssumed : !demand.PickingIsAssumed;
-            _marks.AddRange(bar.Draw(_middle, ms * _mmPerMs, side.Limits[note] * _mmPerMs, known));
+            _marks.AddRange(
+                bar.Draw(_frame.Middle, ms * _frame.MmPerMs, side.Limits[note] * _frame.MmPerMs, known)
+            );
         }
 
-        var sign = side.Ink == Ink.Fretting ? _plan.Moves[note].Fretting : _plan.Moves[note].Picking;
-        if (sign is { } shown)
+        if (SignOf(side, note) is { } shown)
         {
-            var y = SignMiddle(side);
             var drawing = new SignDrawing($"note-{note}-{side.Name}-sign", side.Ink, note, _space);
-            _marks.AddRange(drawing.Draw(shown, new Point(x, y)));
+            _marks.AddRange(drawing.Draw(shown, new Point(x, SignMiddle(side))));
         }
     }
 }
-
-/// <summary>What the strips of all systems share.</summary>
-/// <param name="Demands">What the move to each note asks.</param>
-/// <param name="Moves">The signs of the move to each note.</param>
-/// <param name="Times">The time there is for it.</param>
-/// <param name="Scale">How high that is.</param>
-internal sealed record StripPlan(
-    ImmutableArray<MoveDemand> Demands,
-    ImmutableArray<StripMove> Moves,
-    StripTimes Times,
-    StripScale Scale
-);
 
 /// <summary>One hand's half of a strip.</summary>
 /// <param name="Ink">The hand's ink.</param>

@@ -22,9 +22,6 @@ internal sealed class CountRow
             .ToDictionary(beat => beat.Key, beat => PartsOf(beat));
     }
 
-    /// <summary>Whether a written beat begins there.</summary>
-    public bool IsBeat(Fraction onset) => (onset / _beat).IsWhole;
-
     /// <summary>The syllable at one of the times; empty where the beat has too many parts to be counted.</summary>
     public string At(Fraction onset)
     {

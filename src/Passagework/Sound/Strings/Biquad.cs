@@ -66,6 +66,21 @@ internal sealed class Biquad
         );
     }
 
+    /// <summary>Filters in place, one after another; in pairs, because two fill the time in which one waits.</summary>
+    public static void Run(ReadOnlySpan<Biquad> filters, Span<float> samples)
+    {
+        var done = 0;
+        for (; done + 1 < filters.Length; done += 2)
+        {
+            RunPair(filters[done], filters[done + 1], samples);
+        }
+
+        if (done < filters.Length)
+        {
+            filters[done].Run(samples);
+        }
+    }
+
     /// <summary>Filters in place.</summary>
     public void Run(Span<float> samples)
     {
@@ -79,7 +94,32 @@ internal sealed class Biquad
             samples[i] = (float)y;
         }
 
-        // What is far below hearing becomes nothing, before it becomes a slow tiny number.
+        Keep(first, second);
+    }
+
+    private static void RunPair(Biquad one, Biquad two, Span<float> samples)
+    {
+        var (first, second) = (one._first, one._second);
+        var (third, fourth) = (two._first, two._second);
+        for (var i = 0; i < samples.Length; i++)
+        {
+            double x = samples[i];
+            var y = (one._b0 * x) + first;
+            first = (one._b1 * x) - (one._a1 * y) + second;
+            second = (one._b2 * x) - (one._a2 * y);
+            var z = (two._b0 * y) + third;
+            third = (two._b1 * y) - (two._a1 * z) + fourth;
+            fourth = (two._b2 * y) - (two._a2 * z);
+            samples[i] = (float)z;
+        }
+
+        one.Keep(first, second);
+        two.Keep(third, fourth);
+    }
+
+    // What is far below hearing becomes nothing, before it becomes a slow tiny number.
+    private void Keep(double first, double second)
+    {
         var nothing = Math.Abs(first) < Nothing && Math.Abs(second) < Nothing;
         (_first, _second) = nothing ? (0, 0) : (first, second);
     }

@@ -82,10 +82,7 @@ internal sealed class BodyOutput : IOutput
 
         var bridge = _copy.AsSpan(0, heard.Length);
         heard.CopyTo(bridge);
-        foreach (var filter in _straight)
-        {
-            filter.Run(heard);
-        }
+        Biquad.Run(_straight, heard);
 
         Samples.Scale(heard, _mix.Straight);
 

@@ -22,10 +22,7 @@ internal sealed class CleanOutput(int sampleRate) : IOutput
     /// <inheritdoc/>
     public void Run(Span<float> heard, ReadOnlySpan<float> direct)
     {
-        foreach (var filter in _filters)
-        {
-            filter.Run(heard);
-        }
+        Biquad.Run(_filters, heard);
 
         Samples.Scale(heard, Level);
     }

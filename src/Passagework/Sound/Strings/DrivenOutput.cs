@@ -36,19 +36,13 @@ internal sealed class DrivenOutput(int sampleRate) : IOutput
     /// <inheritdoc/>
     public void Run(Span<float> heard, ReadOnlySpan<float> direct)
     {
-        foreach (var filter in _before)
-        {
-            filter.Run(heard);
-        }
+        Biquad.Run(_before, heard);
 
         _silentSamples = heard.ContainsAnyExcept(0f) ? 0 : _silentSamples + heard.Length;
         Samples.Scale(heard, Drive);
 
         _clip.Run(heard);
-        foreach (var filter in _after)
-        {
-            filter.Run(heard);
-        }
+        Biquad.Run(_after, heard);
 
         Samples.Scale(heard, Level);
     }

@@ -17,7 +17,7 @@ internal sealed class ModeBank
     /// <summary>A bank of these modes: frequency, quality, gain at the peak.</summary>
     public ModeBank(ReadOnlySpan<(double Hertz, double Quality, double Gain)> modes, int sampleRate)
     {
-        var lanes = Vector<float>.Count;
+        var lanes = 2 * Vector<float>.Count;
         var length = (modes.Length + lanes - 1) / lanes * lanes;
         (_near, _far, _gain) = (new float[length], new float[length], new float[length]);
         (_last, _beforeLast) = (new float[length], new float[length]);
@@ -36,7 +36,7 @@ internal sealed class ModeBank
     /// <summary>Adds what the modes give to samples, for an input of the same length.</summary>
     public void Add(ReadOnlySpan<float> input, Span<float> into)
     {
-        for (var start = 0; start < _last.Length; start += Vector<float>.Count)
+        for (var start = 0; start < _last.Length; start += 2 * Vector<float>.Count)
         {
             AddLanes(start, input, into);
         }
@@ -59,24 +59,41 @@ internal sealed class ModeBank
         Quiet = true;
     }
 
+    // Two vectors of modes at a time, so that one is computed while the other waits.
     private void AddLanes(int start, ReadOnlySpan<float> input, Span<float> into)
     {
-        var (near, far) = (new Vector<float>(_near, start), new Vector<float>(_far, start));
-        var gain = new Vector<float>(_gain, start);
-        var (last, beforeLast) = (new Vector<float>(_last, start), new Vector<float>(_beforeLast, start));
+        var next = start + Vector<float>.Count;
+        var (near, far, gain) = (At(_near, start), At(_far, start), At(_gain, start));
+        var (near2, far2, gain2) = (At(_near, next), At(_far, next), At(_gain, next));
+        var (last, beforeLast) = (At(_last, start), At(_beforeLast, start));
+        var (last2, beforeLast2) = (At(_last, next), At(_beforeLast, next));
         var (old, older) = (_inputLast, _inputBeforeLast);
         for (var i = 0; i < input.Length; i++)
         {
-            var driven = Vector.FusedMultiplyAdd(far, beforeLast, gain * (input[i] - older));
-            beforeLast = last;
-            last = Vector.FusedMultiplyAdd(near, last, driven);
-            into[i] += Vector.Sum(last);
+            var drive = new Vector<float>(input[i] - older);
+            var now = Vector.FusedMultiplyAdd(
+                near,
+                last,
+                Vector.FusedMultiplyAdd(far, beforeLast, gain * drive)
+            );
+            var now2 = Vector.FusedMultiplyAdd(
+                near2,
+                last2,
+                Vector.FusedMultiplyAdd(far2, beforeLast2, gain2 * drive)
+            );
+            (beforeLast, last) = (last, now);
+            (beforeLast2, last2) = (last2, now2);
+            into[i] += Vector.Sum(now + now2);
             (older, old) = (old, input[i]);
         }
 
         last.CopyTo(_last, start);
         beforeLast.CopyTo(_beforeLast, start);
+        last2.CopyTo(_last, next);
+        beforeLast2.CopyTo(_beforeLast, next);
     }
+
+    private static Vector<float> At(float[] values, int start) => new(values, start);
 
     private static bool IsAlive(ReadOnlySpan<float> values)
     {

@@ -15,7 +15,7 @@ internal sealed class Oversampler
 
     private const int Phases = 4;
     private const int PhaseTaps = 8;
-    private readonly float[][] _taps = new float[Phases][];
+    private readonly Vector<float>[][] _taps = new Vector<float>[Phases][];
     private readonly float[] _input = new float[StringVoice.Block + PhaseTaps];
     private readonly float[][] _rows = new float[Phases][];
 
@@ -25,10 +25,10 @@ internal sealed class Oversampler
         for (var phase = 0; phase < Phases; phase++)
         {
             _rows[phase] = new float[StringVoice.Block + PhaseTaps];
-            _taps[phase] = new float[PhaseTaps];
+            _taps[phase] = new Vector<float>[PhaseTaps];
             for (var tap = 0; tap < PhaseTaps; tap++)
             {
-                _taps[phase][tap] = (float)Sinc((tap * Phases) + phase);
+                _taps[phase][tap] = new((float)Sinc((tap * Phases) + phase));
             }
         }
     }
@@ -43,7 +43,7 @@ internal sealed class Oversampler
             Shift(_rows[phase], samples.Length);
             var row = _rows[phase].AsSpan(PhaseTaps, samples.Length);
             row.Clear();
-            Weigh(_input, _taps[phase], Phases, row, PhaseTaps);
+            Weigh(_input, _taps[phase], row);
             Clip(row);
         }
 
@@ -52,7 +52,7 @@ internal sealed class Oversampler
         {
             // The sample made is that of the last row, so the rows meet the phases of the taps from the end.
             var taps = _taps[Phases - 1 - phase];
-            Weigh(_rows[phase], taps, 1, samples, PhaseTaps);
+            Weigh(_rows[phase], taps, samples);
         }
     }
 
@@ -67,7 +67,7 @@ internal sealed class Oversampler
     }
 
     // Adds to every sample the taps' sum over it and what came before; the history lies before the block.
-    private static void Weigh(float[] source, float[] taps, float gain, Span<float> into, int history)
+    private static void Weigh(float[] source, Vector<float>[] taps, Span<float> into)
     {
         ref var from = ref MemoryMarshal.GetArrayDataReference(source);
         for (var i = 0; i <= into.Length - Vector<float>.Count; i += Vector<float>.Count)
@@ -75,20 +75,21 @@ internal sealed class Oversampler
             var sum = new Vector<float>(into[i..]);
             for (var tap = 0; tap < taps.Length; tap++)
             {
-                var old = Vector.LoadUnsafe(ref from, (nuint)(history + i - tap));
-                sum = Vector.FusedMultiplyAdd(old, new Vector<float>(gain * taps[tap]), sum);
+                var old = Vector.LoadUnsafe(ref from, (nuint)(PhaseTaps + i - tap));
+                sum = Vector.FusedMultiplyAdd(old, taps[tap], sum);
             }
 
             sum.CopyTo(into[i..]);
         }
     }
 
+    // Going up a sample has three silent neighbours, so it counts fourfold.
     // x(27 + x²)/(27 + 9x²), the Padé form of the hyperbolic tangent, which reaches 1 with slope 0 at 3.
     private static void Clip(Span<float> samples)
     {
         for (var i = 0; i <= samples.Length - Vector<float>.Count; i += Vector<float>.Count)
         {
-            var x = Vector.Min(Vector.Max(new Vector<float>(samples[i..]), new(-3f)), new(3f));
+            var x = Vector.Min(Vector.Max(Phases * new Vector<float>(samples[i..]), new(-3f)), new(3f));
             var square = x * x;
             (x * (new Vector<float>(27) + square) / (new Vector<float>(27) + (9f * square))).CopyTo(
                 samples[i..]

@@ -271,33 +271,41 @@ internal sealed class StringVoice
 
         Samples.Add(across, main);
 
-        if (_released || sample + piece.Length > stroke.Cut - Choke)
+        if (_released)
         {
-            for (var i = 0; i < heard.Length; i++)
-            {
-                var fade = FadeAt(stroke, sample + i);
-                main[i] *= fade;
-                bridge[i] *= fade;
-            }
+            Fade(stroke, sample, main, bridge);
+        }
+
+        if (sample + piece.Length > stroke.Cut - Choke)
+        {
+            Still(stroke, sample, main, bridge);
         }
 
         Samples.Add(main, heard);
     }
 
-    private float FadeAt(Stroke stroke, long sample)
+    private void Fade(Stroke stroke, long sample, Span<float> main, Span<float> bridge)
     {
-        var fade = 1.0;
-        if (_released)
+        var fade = Math.Exp(-_fadeRate * (sample - stroke.Release));
+        var step = Math.Exp(-_fadeRate);
+        for (var i = 0; i < main.Length; i++)
         {
-            fade = Math.Exp(-_fadeRate * Math.Max(0, sample - stroke.Release));
+            main[i] *= (float)fade;
+            bridge[i] *= (float)fade;
+            fade *= step;
         }
+    }
 
-        if (sample > stroke.Cut - Choke)
+    // The plectrum comes to rest on the string just before it strikes it anew.
+    private void Still(Stroke stroke, long sample, Span<float> main, Span<float> bridge)
+    {
+        for (var i = 0; i < main.Length; i++)
         {
-            fade *= 0.5 - (0.5 * Math.Cos(Math.PI * (stroke.Cut - sample) / Choke));
+            var left = Math.Clamp((stroke.Cut - sample - i) / Choke, 0, 1);
+            var fade = (float)(0.5 - (0.5 * Math.Cos(Math.PI * left)));
+            main[i] *= fade;
+            bridge[i] *= fade;
         }
-
-        return (float)fade;
     }
 
     // The fundamental falls by 60 dB in the release's time: the string's own loss does a part of it.

@@ -92,6 +92,16 @@ public sealed class PrintWordsTests
         Assert.Empty(PrintInk.Wrong(page));
         Assert.Equal(letter == 'W', Words(page, "title").EndsWith('…'));
         Assert.EndsWith("…", Words(page, "purpose"), StringComparison.Ordinal);
+        string[] told =
+        [
+            .. letter == 'W' ? ["the title is longer than four lines and was cut"] : Array.Empty<string>(),
+            "the purpose is longer than four lines and was cut",
+        ];
+        Assert.Equal(told, page.Remarks);
+        Assert.Equal(
+            told,
+            ExercisePrint.Pages(Played.Measured(recipe), new PrintOptions()).OrThrow().Pages[0].Remarks
+        );
     }
 
     private static Recipe Straight => Played.Recipe("straight-up");

@@ -158,7 +158,7 @@ public sealed class ScoreBendTests
             Vibratos = [2, 20],
         };
         var marks = new ScoreSystems(Played.Of("groups-of-five-up"), options)
-            .Of(1, 2, 7)
+            .Of(new BarSpan(1, 2), 7)
             .OrThrow()
             .SelectMany(figure => figure.Marks)
             .ToList();

@@ -43,6 +43,17 @@ public sealed class ScoreMarksTests
         Assert.Equal(9, Marks(score, "group-line").Count);
     }
 
+    // Single notes, each the first of its cell: no groups to see, and an accent on all is an accent on none.
+    [Fact]
+    public void Groups_of_one_note_have_neither_letters_nor_accents()
+    {
+        var score = Engraved(Library.Find("straight-up").OrThrow().Recipe);
+
+        Assert.Empty(Marks(score, "group"));
+        Assert.Empty(Marks(score, "accent"));
+        Assert.Equal(8, Marks(Engraved(Fives), "accent").Count);
+    }
+
     [Fact]
     public void Letters_of_many_groups_go_on_in_pairs()
     {
@@ -79,6 +90,38 @@ public sealed class ScoreMarksTests
             .Select(mark => mark.Face == Face.SansBold);
 
         Assert.Equal([true, false, false, false, false, true], bold.Take(6));
+    }
+
+    // Dotted beats in 6/8 to 12/8; 7/8 is felt as it is beamed, 2 + 2 + 3.
+    [Theory]
+    [InlineData("6/8", "1 4")]
+    [InlineData("9/8", "1 4 7")]
+    [InlineData("12/8", "1 4 7 10")]
+    [InlineData("7/8", "1 3 5")]
+    [InlineData("3/8", "1")]
+    [InlineData("3/4", "1 2 3")]
+    public void Only_felt_beats_are_counted_in_bold(string meter, string expected)
+    {
+        var beat = MeterOf(meter);
+        var perBeat = beat.IsCompound ? 3 : 1;
+        var recipe = Fives with { Rhythm = Fives.Rhythm with { NotesPerBeat = perBeat, Meter = beat } };
+        var bold = Marks(Engraved(recipe), "count")
+            .OfType<TextMark>()
+            .Where(mark => mark.Face == Face.SansBold)
+            .Select(mark => mark.Text);
+
+        Assert.Equal(expected, string.Join(' ', bold));
+        var triplets = recipe with { Rhythm = recipe.Rhythm with { NotesPerBeat = beat.IsCompound ? 6 : 3 } };
+        Assert.Equal(
+            expected,
+            string.Join(
+                ' ',
+                Marks(Engraved(triplets), "count")
+                    .OfType<TextMark>()
+                    .Where(mark => mark.Face == Face.SansBold)
+                    .Select(mark => mark.Text)
+            )
+        );
     }
 
     [Fact]

@@ -51,6 +51,16 @@ public sealed class ScorePagesTests
         Assert.Equal(expected, string.Join(' ', pages.Select(SystemsOn)));
     }
 
+    // The page before gives a system only while it keeps two: three of 30 mm on pages of 70 mm.
+    [Theory]
+    [InlineData(3, "2 1")]
+    [InlineData(5, "2 2 1")]
+    public void No_page_is_emptied_for_a_lone_system(int systems, string expected) =>
+        Assert.Equal(
+            expected,
+            string.Join(' ', ScorePages.Fill(Blank(systems), new PaperBox(100, 70, 0, 0)).Select(SystemsOn))
+        );
+
     [Fact]
     public void A_tall_picture_holds_all_systems_at_the_usual_distance()
     {

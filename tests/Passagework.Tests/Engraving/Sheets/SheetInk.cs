@@ -14,28 +14,30 @@ internal static class SheetInk
             .. InkBoxes.SharedNames(page.Marks),
         ];
 
+    private static bool IsMusic(Mark mark) =>
+        new[] { "system-", "turn-", "varied-turn-" }.Any(name =>
+            mark.Id.StartsWith(name, StringComparison.Ordinal)
+        );
+
     private static Box Printable(Page page) => new(10, 10, page.WidthMm - 10, page.HeightMm - 10);
 
     // A system of music counts as one; its own marks are the score's to keep apart.
     public static IEnumerable<string> BlockOverlaps(Page page)
     {
         var systems = page
-            .Marks.Where(mark =>
-                mark.Id.StartsWith("system-", StringComparison.Ordinal)
-                || mark.Id.StartsWith("turn-", StringComparison.Ordinal)
+            .Marks.Where(mark => IsMusic(mark))
+            .GroupBy(mark =>
+                string.Join(
+                    '-',
+                    mark.Id.Split('-').Take(mark.Id.StartsWith("varied", StringComparison.Ordinal) ? 3 : 2)
+                )
             )
-            .GroupBy(mark => string.Join('-', mark.Id.Split('-').Take(2)))
             .Select(group =>
                 (Name: group.Key, Box: group.Select(MarkBox.Of).Aggregate((all, box) => all.With(box)))
             )
             .ToList();
         var words = page
-            .Marks.Where(mark =>
-                mark is TextMark or GlyphMark
-                && mark.Kind != "dot-text"
-                && !mark.Id.StartsWith("system-", StringComparison.Ordinal)
-                && !mark.Id.StartsWith("turn-", StringComparison.Ordinal)
-            )
+            .Marks.Where(mark => mark is TextMark or GlyphMark && mark.Kind != "dot-text" && !IsMusic(mark))
             .Concat(
                 page.Marks.Where(mark =>
                     mark.Kind.StartsWith("dot-played", StringComparison.Ordinal)

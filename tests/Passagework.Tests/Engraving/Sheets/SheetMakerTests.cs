@@ -15,7 +15,7 @@ public sealed class SheetMakerTests
     private static readonly Box A4Box = new(14.6, 15, 195.4, 264);
     private static readonly Box LetterBox = new(17.55, 15, 198.35, 264);
 
-    private static readonly Lazy<ImmutableArray<(string Id, Sheet Sheet)>> Whole = new(() =>
+    private static readonly Lazy<ImmutableArray<(string Id, Page Sheet)>> Whole = new(() =>
         [.. Played.All.Select(exercise => (exercise.Id, Make(exercise.Id, new SheetOptions())))]
     );
 
@@ -23,7 +23,7 @@ public sealed class SheetMakerTests
     public void Every_exercise_fits_one_page_with_its_ink_apart()
     {
         var wrong = Whole.Value.SelectMany(made =>
-            SheetInk.Wrong(made.Sheet.Page, A4Box).Select(text => $"{made.Id}: {text}")
+            SheetInk.Wrong(made.Sheet, A4Box).Select(text => $"{made.Id}: {text}")
         );
 
         Assert.Empty(wrong);
@@ -38,14 +38,14 @@ public sealed class SheetMakerTests
         var letter = Make(id, new SheetOptions { Paper = Paper.Letter });
 
         Assert.Equal(Make(id, new SheetOptions()).Remarks, letter.Remarks);
-        Assert.Empty(SheetInk.Wrong(letter.Page, LetterBox));
+        Assert.Empty(SheetInk.Wrong(letter, LetterBox));
     }
 
     [Fact]
     public void Words_and_fret_numbers_are_nine_points_at_least()
     {
         var small = Sheets()
-            .SelectMany(sheet => sheet.Page.Marks)
+            .SelectMany(sheet => sheet.Marks)
             .OfType<TextMark>()
             .Where(text => InkBoxes.Points(text) < 9 && text.Kind is not "dot-text")
             .Select(text => $"{text.Id} {text.Kind} {text.Text} {InkBoxes.Points(text):0.0}")
@@ -57,10 +57,7 @@ public sealed class SheetMakerTests
     [Fact]
     public void No_sheet_speaks_of_percentages()
     {
-        var words = Sheets()
-            .SelectMany(sheet => sheet.Page.Marks)
-            .OfType<TextMark>()
-            .Select(text => text.Text);
+        var words = Sheets().SelectMany(sheet => sheet.Marks).OfType<TextMark>().Select(text => text.Text);
 
         Assert.DoesNotContain(
             words,
@@ -71,8 +68,8 @@ public sealed class SheetMakerTests
     [Fact]
     public void Paper_has_its_size()
     {
-        var a4 = Make("groups-of-five-up", new SheetOptions()).Page;
-        var letter = Make("groups-of-five-up", new SheetOptions { Paper = Paper.Letter }).Page;
+        var a4 = Make("groups-of-five-up", new SheetOptions());
+        var letter = Make("groups-of-five-up", new SheetOptions { Paper = Paper.Letter });
 
         Assert.Equal((210, 297), (a4.WidthMm, a4.HeightMm));
         Assert.Equal((215.9, 279.4), (letter.WidthMm, letter.HeightMm));
@@ -84,7 +81,7 @@ public sealed class SheetMakerTests
         var sheet = Make("groups-of-five-up", new SheetOptions());
 
         Assert.Empty(sheet.Remarks);
-        Assert.DoesNotContain(sheet.Page.Marks, mark => mark.Kind == "go-on");
+        Assert.DoesNotContain(sheet.Marks, mark => mark.Kind == "go-on");
         Assert.Equal("Mon Tue Wed Thu Fri Sat Sun", Words(sheet, "log-day"));
         Assert.Equal(Enumerable.Range(0, 40), NotesPrinted(sheet));
     }
@@ -103,7 +100,7 @@ public sealed class SheetMakerTests
                 + "of bar 5.",
             Words(sheet, "go-on")
         );
-        Assert.Equal(5, sheet.Page.Marks.Count(mark => mark.Kind == "log-of"));
+        Assert.Equal(5, sheet.Marks.Count(mark => mark.Kind == "log-of"));
         Assert.Equal(Enumerable.Range(0, 48), NotesPrinted(sheet));
     }
 
@@ -128,7 +125,7 @@ public sealed class SheetMakerTests
     [Fact]
     public void Empty_names_leave_lines_to_write_on()
     {
-        var marks = Make("groups-of-five-up", new SheetOptions()).Page.Marks;
+        var marks = Make("groups-of-five-up", new SheetOptions()).Marks;
 
         Assert.Equal(
             "line-for line-from",
@@ -146,7 +143,7 @@ public sealed class SheetMakerTests
     {
         var title = string.Concat(Enumerable.Repeat("Groups of five ", 27))[..400];
         var sheet = Titled(title).OrThrow();
-        var lines = sheet.Page.Marks.OfType<TextMark>().Where(mark => mark.Kind == "title").ToList();
+        var lines = sheet.Marks.OfType<TextMark>().Where(mark => mark.Kind == "title").ToList();
 
         Assert.Contains("the title is longer than three lines and was cut", sheet.Remarks);
         Assert.Equal(3, lines.Count);
@@ -159,8 +156,8 @@ public sealed class SheetMakerTests
     {
         var sheet = Titled(new string('m', 60)).OrThrow();
 
-        Assert.True(sheet.Page.Marks.Count(mark => mark.Kind == "title") > 1);
-        Assert.Empty(InkBoxes.Outside(sheet.Page.Marks.Where(mark => mark.Kind == "title"), A4Box));
+        Assert.True(sheet.Marks.Count(mark => mark.Kind == "title") > 1);
+        Assert.Empty(InkBoxes.Outside(sheet.Marks.Where(mark => mark.Kind == "title"), A4Box));
     }
 
     [Theory]
@@ -288,8 +285,8 @@ public sealed class SheetMakerTests
             .Make(Played.Of(recipe), SheetDefaults.Of(Played.Measured(recipe)), new SheetOptions())
             .OrThrow();
 
-        Assert.Empty(SheetInk.BlockOverlaps(sheet.Page));
-        Assert.Empty(InkBoxes.Outside(sheet.Page.Marks.Where(mark => mark.Kind != "foot"), A4Box));
+        Assert.Empty(SheetInk.BlockOverlaps(sheet));
+        Assert.Empty(InkBoxes.Outside(sheet.Marks.Where(mark => mark.Kind != "foot"), A4Box));
     }
 
     [Fact]
@@ -299,14 +296,10 @@ public sealed class SheetMakerTests
         var sheet = SheetMaker
             .Make(Played.Of(recipe), SheetDefaults.Of(Played.Measured(recipe)), new SheetOptions())
             .OrThrow();
-        var neck = sheet
-            .Page.Marks.Where(mark => mark.Kind == "fret-number")
-            .Max(mark => MarkBox.Of(mark).Bottom);
+        var neck = sheet.Marks.Where(mark => mark.Kind == "fret-number").Max(mark => MarkBox.Of(mark).Bottom);
 
-        Assert.True(
-            sheet.Page.Marks.Where(mark => mark.Kind == "plan").Min(mark => MarkBox.Of(mark).Top) > neck
-        );
-        Assert.Empty(SheetInk.BlockOverlaps(sheet.Page));
+        Assert.True(sheet.Marks.Where(mark => mark.Kind == "plan").Min(mark => MarkBox.Of(mark).Top) > neck);
+        Assert.Empty(SheetInk.BlockOverlaps(sheet));
     }
 
     [Fact]
@@ -331,14 +324,14 @@ public sealed class SheetMakerTests
         );
     }
 
-    private static IEnumerable<Sheet> Sheets() => Whole.Value.Select(made => made.Sheet);
+    private static IEnumerable<Page> Sheets() => Whole.Value.Select(made => made.Sheet);
 
     private static SheetContent Content(string id) => SheetDefaults.Of(Played.Measured(id));
 
-    private static Sheet Make(string id, SheetOptions options) =>
+    private static Page Make(string id, SheetOptions options) =>
         SheetMaker.Make(Played.Of(id), Content(id), options).OrThrow();
 
-    private static Outcome<Sheet> Titled(string title) =>
+    private static Outcome<Page> Titled(string title) =>
         SheetMaker.Make(
             Played.Of("straight-up"),
             Content("straight-up") with
@@ -348,15 +341,15 @@ public sealed class SheetMakerTests
             new SheetOptions()
         );
 
-    private static string Words(Sheet sheet, string kind) =>
+    private static string Words(Page sheet, string kind) =>
         string.Join(
             ' ',
-            sheet.Page.Marks.OfType<TextMark>().Where(mark => mark.Kind == kind).Select(mark => mark.Text)
+            sheet.Marks.OfType<TextMark>().Where(mark => mark.Kind == kind).Select(mark => mark.Text)
         );
 
-    private static IEnumerable<int> NotesPrinted(Sheet sheet) =>
+    private static IEnumerable<int> NotesPrinted(Page sheet) =>
         sheet
-            .Page.Marks.Where(mark =>
+            .Marks.Where(mark =>
                 mark.Id.StartsWith("system-", StringComparison.Ordinal)
                 || mark.Id.StartsWith("turn-", StringComparison.Ordinal)
             )

@@ -65,7 +65,7 @@ public sealed class HandsStripTests
     [InlineData(140, true)]
     public void Key_explains_what_does_not_fit_where_it_occurs(double bpm, bool explained)
     {
-        var key = StripKey.Draw(Measured(Library.Find("groups-of-five-up").OrThrow().Recipe), bpm, 180);
+        var key = HandsStrip.Of(Measured(Played.Recipe("groups-of-five-up")), bpm).OrThrow().Key(180);
 
         Assert.Equal(
             explained,
@@ -89,7 +89,7 @@ public sealed class HandsStripTests
     {
         var exercise = Library.All.First(found => found.Id == family || found.Family == family);
 
-        Assert.Contains(kind, HandsStrip.KindsIn(Measured(exercise.Recipe)));
+        Assert.Contains(kind, HandsStrip.Of(Measured(exercise.Recipe), 60).OrThrow().Kinds);
     }
 
     [Theory]
@@ -100,10 +100,42 @@ public sealed class HandsStripTests
     public void Tempo_out_of_range_is_refused(double bpm)
     {
         var measured = Measured(Library.Find("groups-of-five-up").OrThrow().Recipe);
-        var score = ScoreEngraver.Engrave(measured.Realization, new ScoreOptions()).OrThrow();
 
-        Assert.False(HandsStrip.Under(score, measured, bpm).TryGet(out _, out var fault));
-        Assert.Contains("10 to 1000 beats a minute", fault.ToString(), StringComparison.Ordinal);
+        Assert.False(HandsStrip.Of(measured, bpm).TryGet(out _, out var fault));
+        Assert.Contains("above 0, at most 1000 beats a minute", fault.ToString(), StringComparison.Ordinal);
+    }
+
+    // As slow as a recipe may be: the limit is far beyond the strip, and the key says the tempo.
+    [Theory]
+    [InlineData(5, "at 5 beats a minute")]
+    [InlineData(0.5, "at 0.5 beats a minute")]
+    [InlineData(0.001, "at 0.001 beats a minute")]
+    [InlineData(1e-300, "at 1E-300 beats a minute")]
+    public void The_slowest_tempi_have_a_strip(double bpm, string words)
+    {
+        var (measured, score) = Strip("groups-of-five-up", bpm);
+        var key = HandsStrip.Of(measured, bpm).OrThrow().Key(180);
+
+        Assert.Equal(39, Kinds(score, "fretting-demand").Count);
+        Assert.Empty(Kinds(score, "limit"));
+        Assert.Contains(
+            key.Marks.OfType<TextMark>(),
+            text => text.Text.Contains(words, StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void The_hands_are_named_in_the_first_system_whatever_signs_stand_there()
+    {
+        foreach (var id in All)
+        {
+            var system = Strip(id, bpm: 60).Score.Systems[0];
+            var names = system
+                .Marks.OfType<TextMark>()
+                .Where(mark => mark.Id.EndsWith("ing-name", StringComparison.Ordinal));
+
+            Assert.Equal(["fretting hand", "picking hand"], names.Select(name => name.Text));
+        }
     }
 
     public static TheoryData<string> All => [.. Library.All.Select(exercise => exercise.Id)];
@@ -186,7 +218,7 @@ public sealed class HandsStripTests
     {
         var measured = Measured(Library.Find(id).OrThrow().Recipe);
         var score = ScoreEngraver.Engrave(measured.Realization, new ScoreOptions()).OrThrow();
-        return (measured, HandsStrip.Under(score, measured, bpm).OrThrow());
+        return (measured, HandsStrip.Of(measured, bpm).OrThrow().Under(score));
     }
 
     private static Measurement Measured(Recipe recipe) => Measurer.Measure(recipe, Player.At(2)).OrThrow();

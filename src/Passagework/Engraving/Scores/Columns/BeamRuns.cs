@@ -37,7 +37,10 @@ internal static class BeamRuns
         var positions = new List<int>();
         foreach (var column in columns)
         {
-            positions.AddRange(column.Positions);
+            foreach (var head in column.Heads)
+            {
+                positions.Add(head.Position);
+            }
         }
 
         var all = positions.ToArray();

@@ -7,6 +7,10 @@ namespace Passagework.Engraving.Scores;
 /// <summary>What begins at one time, with everything that is written for it. Its x is the centre of its heads.</summary>
 internal sealed class Column
 {
+    private static readonly double[] NoShift = [0];
+    private SideMarks? _sides;
+    private SideMarks? _restatedSides;
+
     /// <summary>Value, beams, ties and tuplet.</summary>
     public required ScoreNote Written { get; init; }
 
@@ -25,7 +29,7 @@ internal sealed class Column
     /// <summary>What is said when counting; empty where nothing is written.</summary>
     public string Count { get; init; } = "";
 
-    /// <summary>Whether a written beat begins here.</summary>
+    /// <summary>Whether a felt beat begins here.</summary>
     public bool OnBeat { get; init; }
 
     /// <summary>The plectrum's stroke if it is written.</summary>
@@ -46,6 +50,9 @@ internal sealed class Column
     /// <summary>The position from here on, if it is new.</summary>
     public string? Position { get; init; }
 
+    /// <summary>Whether it is the first position of all.</summary>
+    public bool IsFirstPosition { get; init; }
+
     /// <summary>Chord symbols that begin here or before the next column.</summary>
     public ImmutableArray<PlacedText> Chords { get; init; } = [];
 
@@ -54,6 +61,9 @@ internal sealed class Column
 
     /// <summary>How its note is reached.</summary>
     public Slur Into { get; init; }
+
+    /// <summary>Whether its accent is written.</summary>
+    public bool Accent { get; init; }
 
     /// <summary>Strings dragged through before it, in order.</summary>
     public ImmutableArray<int> Raked { get; init; } = [];
@@ -71,7 +81,19 @@ internal sealed class Column
     public ImmutableArray<BeamMark> Beams { get; set; } = [];
 
     /// <summary>Whether the stem points up.</summary>
-    public bool Up { get; set; }
+    public bool Up
+    {
+        get;
+        set
+        {
+            if (field != value)
+            {
+                (_sides, _restatedSides) = (null, null);
+            }
+
+            field = value;
+        }
+    }
 
     /// <summary>The columns that share a beam with it; itself alone without one.</summary>
     public ImmutableArray<Column> Run { get; set; } = [];
@@ -88,8 +110,8 @@ internal sealed class Column
     /// <summary>Whether it has a stem.</summary>
     public bool HasStem => !IsRest && Written.Value.Halvings >= 1;
 
-    /// <summary>Positions of its heads.</summary>
-    public int[] Positions => [.. Heads.Select(head => head.Position)];
+    /// <summary>Whether a head needs ledger lines; the outermost do first.</summary>
+    public bool OnLedgers => !IsRest && (Heads[0].OnLedgers || Heads[^1].OnLedgers);
 
     /// <summary>Flags drawn at its stem.</summary>
     public int Flags => Run.Length > 1 ? 0 : Written.Value.Flags;
@@ -97,6 +119,11 @@ internal sealed class Column
     /// <summary>How far each head stands off the column: of two on neighbouring places one goes to the stem's other side.</summary>
     public double[] Shifts(double halfHead)
     {
+        if (Heads.Length == 1)
+        {
+            return NoShift;
+        }
+
         var shifts = new double[Heads.Length];
         var outward = ((2 * halfHead) - Pens.Stem) * (Up ? 1 : -1);
         for (var step = 1; step < Heads.Length; step++)
@@ -108,6 +135,25 @@ internal sealed class Column
         }
 
         return shifts;
+    }
+
+    /// <summary>What stands left of its heads; worked out once for each way in which it is asked for.</summary>
+    /// <param name="restated">Whether signs of held notes are shown again.</param>
+    /// <param name="fingerScale">Scale of the fingers; null for none. The same for a whole score.</param>
+    public SideMarks Sides(bool restated, double? fingerScale)
+    {
+        ref var sides = ref _sides;
+        if (restated)
+        {
+            sides = ref _restatedSides;
+        }
+
+        return sides ??= SideMarks.Of(
+            this,
+            Block.BoxOf(HeadGlyphs.Of(this), 1).Width / 2,
+            restated,
+            fingerScale
+        );
     }
 
     /// <summary>Index of its note; null for a rest.</summary>

@@ -116,8 +116,16 @@ internal sealed class ColumnInk(ScoreOptions options, Sizes sizes)
         };
 
     /// <summary>Half of what the widest tab number of a column takes of its line.</summary>
-    public double NumberHalf(Column column, bool held = false) =>
-        column.Heads.Max(head => TabHalf(head, held)) + LineOver;
+    public double NumberHalf(Column column, bool held = false)
+    {
+        var half = 0.0;
+        foreach (var head in column.Heads)
+        {
+            half = Math.Max(half, TabHalf(head, held));
+        }
+
+        return half + LineOver;
+    }
 
     /// <summary>Where a bend begins: right of all else of the note in the lane.</summary>
     public double BendStart(Column column, Lane lane) =>
@@ -140,6 +148,10 @@ internal sealed class ColumnInk(ScoreOptions options, Sizes sizes)
     public double RakedX(Head head, int stepsBack) =>
         -(TabHalf(head, held: false) + (stepsBack * (DeadWidth + RakedApart)) - (DeadWidth / 2));
 
+    /// <summary>What stands left of the heads of a column.</summary>
+    public SideMarks Sides(Column column, bool restated) =>
+        column.Sides(restated, options.Fingers && column.Begins ? sizes.FingerScale : null);
+
     private double DeadWidth => new Lettering("X", Face.SansBold, sizes.DigitEm).Ink().Width;
 
     private (double Left, double Right)? Staff(Column column, bool lineStart)
@@ -155,8 +167,7 @@ internal sealed class ColumnInk(ScoreOptions options, Sizes sizes)
             return (half, half + Dots(column));
         }
 
-        double? finger = options.Fingers && column.Begins ? sizes.FingerScale : null;
-        var left = SideMarks.Of(column, half, lineStart && column.Written.TiedBack, finger).Left;
+        var left = Sides(column, lineStart && column.Written.TiedBack).Left;
         left += column.Into == Slur.Slide ? SlideRoom : 0;
         var right = StaffRight(column) + BendRoom.OnStaff(column.Bend);
         return (left, _tab ? right : Math.Max(right, VibratoRight(column)));
@@ -166,7 +177,7 @@ internal sealed class ColumnInk(ScoreOptions options, Sizes sizes)
     {
         var half = Block.BoxOf(HeadGlyphs.Of(column), 1).Width / 2;
         var right = half + Math.Max(0, column.Shifts(half).Max());
-        var ledgers = column.Heads.Any(head => head.OnLedgers) ? Pens.LedgerOver : 0;
+        var ledgers = column.OnLedgers ? Pens.LedgerOver : 0;
         return Math.Max(right + Math.Max(ledgers, Dots(column)), Flag(column));
     }
 

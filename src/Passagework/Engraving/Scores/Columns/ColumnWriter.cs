@@ -3,6 +3,7 @@ using System.Globalization;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Notation;
+using Passagework.Rhythm;
 using Passagework.Theory;
 
 namespace Passagework.Engraving.Scores;
@@ -19,6 +20,7 @@ internal sealed class ColumnWriter
     private readonly ScoreFacts _facts;
     private readonly SignWriter _signs;
     private readonly CountRow _counts;
+    private readonly Meter _meter;
     private readonly int _middle;
     private readonly ScoreTexts _texts;
     private readonly bool _pickUp;
@@ -30,12 +32,13 @@ internal sealed class ColumnWriter
         _bars = written.Bars;
         _pickUp = written.PickUp;
         _options = options;
+        _meter = recipe.Rhythm.Meter;
         _facts = new ScoreFacts(realization, options);
         _signs = new SignWriter(written.Key);
         _middle = ScoreClef.IsBass(recipe.Instrument.Tuning) ? BassMiddle : TrebleMiddle;
         _counts = new CountRow(
             _bars.SelectMany(bar => bar).Select(note => note.Onset),
-            recipe.Rhythm.Meter,
+            _meter,
             options.Syllables
         );
         _texts = new ScoreTexts(_bars, options);
@@ -79,16 +82,18 @@ internal sealed class ColumnWriter
             Name = NameOf(written, bar, at),
             EndsBar = at == _bars[bar].Length - 1,
             Count = IsCounted(bar) ? _counts.At(written.Onset) : "",
-            OnBeat = _counts.IsBeat(written.Onset),
+            OnBeat = IsFelt(written),
             Stroke = begins ? _facts.Stroke(note) : Stroke.None,
             Plucks = begins ? _facts.Plucks(note) : [],
             StringNumber = begins ? _facts.StringNumber(note) : null,
             GroupLetter = begins ? _facts.GroupLetter(note) : null,
             Group = written.Note is null ? null : _facts.Group(note),
             Position = begins ? _facts.Position(note) : null,
+            IsFirstPosition = begins && note == _facts.FirstPosition,
             Chords = _texts.ChordsAt(written.Onset),
             Words = _texts.WordsAt(written.Onset),
             Into = begins ? _facts.Into(note) : Slur.None,
+            Accent = begins && _facts.Accent(note),
             Raked = begins ? _facts.Raked(note) : [],
             Bend = begins ? _facts.Bend(note) : null,
             UnderOctave = written.Note is not null && _underOctave[note],
@@ -96,12 +101,18 @@ internal sealed class ColumnWriter
         };
     }
 
-    private ImmutableArray<Head> HeadsOf(PlayedNote played, bool tiedBack) =>
-        [
-            .. played
-                .Tones.Select(tone => HeadOf(tone, tiedBack, _underOctave[played.Note.Index]))
-                .OrderBy(head => head.Position),
-        ];
+    private ImmutableArray<Head> HeadsOf(PlayedNote played, bool tiedBack)
+    {
+        var underOctave = _underOctave[played.Note.Index];
+        return played.With.IsEmpty
+            ? [HeadOf(played.Highest, tiedBack, underOctave)]
+            :
+            [
+                .. played
+                    .Tones.Select(tone => HeadOf(tone, tiedBack, underOctave))
+                    .OrderBy(head => head.Position),
+            ];
+    }
 
     private Head HeadOf(PlayedTone tone, bool tiedBack, bool underOctave)
     {
@@ -111,6 +122,16 @@ internal sealed class ColumnWriter
 
     private int PositionOf(PlayedTone tone) =>
         (7 * tone.Tone.Pitch.Octave) + tone.Tone.Pitch.Name.Letter - _middle;
+
+    // Eighths and sixteenths without a dotted beat are felt in twos and threes, as they are beamed.
+    private bool IsFelt(ScoreNote written)
+    {
+        var beats = written.Onset.Modulo(_meter.Bar) / _meter.Beat;
+        var byTwos = _meter is { IsCompound: false, WrittenUnit: >= 8 };
+        var beginsGroup =
+            beats.Floor() % 2 == 0 && beats.Floor() < Math.Max(1, (2 * (_meter.BeatsPerBar / 2)) - 1);
+        return beats.IsWhole && (!byTwos || beginsGroup);
+    }
 
     private bool IsCounted(int bar) =>
         _options.Counting == CountedBars.All
@@ -158,8 +179,7 @@ internal sealed record WrittenScore(ImmutableArray<ImmutableArray<ScoreNote>> Ba
         }
 
         var recipe = realization.Line.Recipe;
-        var start = recipe.Rhythm.StartOffset.Modulo(recipe.Rhythm.Meter.Bar);
-        var pickUp = options.PickUp && start * Fraction.Of(2) >= recipe.Rhythm.Meter.Bar;
+        var pickUp = BeginsWithPickUp(recipe, options);
         if (pickUp)
         {
             var offset = recipe.Rhythm.StartOffset;
@@ -167,6 +187,13 @@ internal sealed record WrittenScore(ImmutableArray<ImmutableArray<ScoreNote>> Ba
         }
 
         return new WrittenScore(bars, ScoreKey.Of(recipe.Notes?.Transposed(recipe.Instrument.Capo)), pickUp);
+    }
+
+    /// <summary>Whether the first bar is written as a pick-up: it begins in its second half.</summary>
+    public static bool BeginsWithPickUp(Recipe recipe, ScoreOptions options)
+    {
+        var start = recipe.Rhythm.StartOffset.Modulo(recipe.Rhythm.Meter.Bar);
+        return options.PickUp && start * Fraction.Of(2) >= recipe.Rhythm.Meter.Bar;
     }
 
     private static bool IsTooLong(ScoreNote note) =>

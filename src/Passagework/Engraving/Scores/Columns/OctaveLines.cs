@@ -22,12 +22,21 @@ internal static class OctaveLines
     /// <param name="position">Half spaces of a tone above the middle line.</param>
     public static ImmutableArray<bool> Of(ImmutableArray<PlayedNote> notes, Func<PlayedTone, int> position)
     {
-        var lowest = notes.Select(note => note.Tones.Min(position)).ToArray();
+        var lowest = new int[notes.Length];
+        var highest = new int[notes.Length];
+        for (var i = 0; i < notes.Length; i++)
+        {
+            var note = notes[i];
+            var single = note.With.IsEmpty ? position(note.Highest) : (int?)null;
+            lowest[i] = single ?? note.Tones.Min(position);
+            highest[i] = single ?? note.Tones.Max(position);
+        }
+
         var under = new bool[notes.Length];
         for (var i = 0; i < notes.Length; i++)
         {
             // A chord that reaches far down stays where it is.
-            var begins = notes[i].Tones.Max(position) >= High && lowest[i] >= 0;
+            var begins = highest[i] >= High && lowest[i] >= 0;
             var goesOn = i > 0 && under[i - 1] && lowest[i] >= GoesOn;
             under[i] = begins || goesOn;
             for (var back = i - 1; begins && back >= 0 && !under[back] && lowest[back] >= GoesOn; back--)

@@ -13,6 +13,7 @@ internal sealed class ScoreFacts
     private readonly ImmutableArray<Slur> _slurs;
     private readonly ScoreOptions _options;
     private readonly bool _grouped;
+    private readonly bool _accented;
     private readonly ImmutableArray<string?> _positions;
     private readonly Dictionary<int, ScoreBend> _bends;
     private readonly HashSet<int> _vibratos;
@@ -22,10 +23,19 @@ internal sealed class ScoreFacts
         _notes = realization.Notes;
         _slurs = PlayedSlurs.Of(_notes);
         _options = options;
-        // A line typed note by note without groups is counted by the beat, which needs no brackets.
+        // A line typed note by note without groups is counted by the beat, and groups of one note each are no groups.
         var written = realization.Line.Recipe.Written;
-        _grouped = options.Groups && written?.Entries.Any(entry => entry.Group is not null) != false;
+        _grouped =
+            options.Groups
+            && written?.Entries.Any(entry => entry.Group is not null) != false
+            && HasGroups(_notes);
+        _accented = _notes.Any(note => !note.Note.Accent);
         _positions = options.Positions ? Shifts(_notes) : [];
+        FirstPosition = Enumerable
+            .Range(0, _positions.Length)
+            .Where(note => _positions[note] is not null)
+            .Select(note => (int?)note)
+            .FirstOrDefault();
         _bends = options.Bends.ToDictionary(bend => bend.Note);
         _vibratos = [.. options.Vibratos];
     }
@@ -37,17 +47,30 @@ internal sealed class ScoreFacts
     public Stroke Stroke(int note) => IsWritten(note) ? Plectrum(note) : Exercises.Stroke.None;
 
     /// <summary>The plucking fingers of a note or chord from low to high, if they are written.</summary>
-    public ImmutableArray<Stroke> Plucks(int note) =>
-        _options.Strokes == ShownStrokes.None
-            ? []
-            :
-            [
-                .. _notes[note]
-                    .Tones.Reverse()
-                    .Select(tone => tone.Stroke)
-                    .Where(stroke => stroke > Exercises.Stroke.Up)
-                    .Distinct(),
-            ];
+    public ImmutableArray<Stroke> Plucks(int note)
+    {
+        if (_options.Strokes == ShownStrokes.None)
+        {
+            return [];
+        }
+
+        if (_notes[note].With.IsEmpty)
+        {
+            return _notes[note].Stroke > Exercises.Stroke.Up ? [_notes[note].Stroke] : [];
+        }
+
+        return
+        [
+            .. _notes[note]
+                .Tones.Reverse()
+                .Select(tone => tone.Stroke)
+                .Where(stroke => stroke > Exercises.Stroke.Up)
+                .Distinct(),
+        ];
+    }
+
+    /// <summary>Whether a note has an accent; where all have one it tells nothing and is not written.</summary>
+    public bool Accent(int note) => _accented && _notes[note].Note.Accent;
 
     /// <summary>The string, where it changes.</summary>
     public int? StringNumber(int note) =>
@@ -61,6 +84,9 @@ internal sealed class ScoreFacts
     /// <summary>The letter of the group that begins with the note: a to z, then aa, ab.</summary>
     public string? GroupLetter(int note) =>
         Group(note) is { } group && (note == 0 || Group(note - 1) != group) ? Letters(group) : null;
+
+    /// <summary>The note at which the first position is told; null where none is.</summary>
+    public int? FirstPosition { get; }
 
     /// <summary>The position, where it is new.</summary>
     public string? Position(int note) => _positions.IsEmpty ? null : _positions[note];
@@ -84,6 +110,19 @@ internal sealed class ScoreFacts
     /// <summary>Whether the note is held with vibrato.</summary>
     public bool Vibrato(int note) => _vibratos.Contains(note);
 
+    private static bool HasGroups(ImmutableArray<PlayedNote> notes)
+    {
+        for (var i = 1; i < notes.Length; i++)
+        {
+            if (notes[i].Note.Group is { } group && group == notes[i - 1].Note.Group)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     // First of all, at every change of string, and where a direction comes twice.
     private bool IsWritten(int note)
     {
@@ -104,10 +143,18 @@ internal sealed class ScoreFacts
     }
 
     // One stroke for all tones that the plectrum brushes.
-    private Stroke Plectrum(int note) =>
-        _notes[note]
-            .Tones.Select(tone => tone.Stroke)
-            .FirstOrDefault(stroke => stroke is Exercises.Stroke.Down or Exercises.Stroke.Up);
+    private Stroke Plectrum(int note)
+    {
+        var played = _notes[note];
+        if (IsPlectrum(played.Stroke) || played.With.IsEmpty)
+        {
+            return IsPlectrum(played.Stroke) ? played.Stroke : Exercises.Stroke.None;
+        }
+
+        return played.With.Select(tone => tone.Stroke).FirstOrDefault(IsPlectrum);
+    }
+
+    private static bool IsPlectrum(Stroke stroke) => stroke is Exercises.Stroke.Down or Exercises.Stroke.Up;
 
     private static string Letters(int group)
     {

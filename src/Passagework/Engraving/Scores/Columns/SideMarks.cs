@@ -1,11 +1,12 @@
+using System.Collections.Immutable;
 using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Fonts;
 
 namespace Passagework.Engraving.Scores;
 
 /// <summary>What stands left of the heads of a column: where accidentals and fingers lie. Spaces from the column.</summary>
-/// <param name="SignX">Of each head the left edge of its accidental.</param>
-/// <param name="FingerX">Of each head the origin of its finger.</param>
+/// <param name="SignX">Of each head the left edge of its accidental; empty where none is shown.</param>
+/// <param name="FingerX">Of each head the origin of its finger; empty where none is written.</param>
 /// <param name="Left">How far all of it reaches to the left, above 0.</param>
 internal sealed record SideMarks(double[] SignX, double[] FingerX, double Left)
 {
@@ -45,10 +46,11 @@ internal sealed record SideMarks(double[] SignX, double[] FingerX, double Left)
     public static SideMarks Of(Column column, double halfHead, bool lineStart, double? fingerScale)
     {
         var heads = column.Heads;
-        var ledgers = heads.Any(head => head.OnLedgers);
+        var ledgers = column.OnLedgers;
         var edge = halfHead - Math.Min(0, column.Shifts(halfHead).Min());
         var reach = edge + (ledgers ? Pens.LedgerOver : 0);
-        var (signX, fingerX) = (new double[heads.Length], new double[heads.Length]);
+        var signX = IsSigned(heads, lineStart) ? new double[heads.Length] : [];
+        var fingerX = fingerScale is null ? [] : new double[heads.Length];
         var start = edge + (ledgers ? Pens.LedgerOver + LedgerClear - Clear : 0);
         var signs = new SideStack(start);
         for (var i = heads.Length - 1; i >= 0; i--)
@@ -72,6 +74,19 @@ internal sealed record SideMarks(double[] SignX, double[] FingerX, double Left)
         }
 
         return new SideMarks(signX, fingerX, fingers.Reach > start ? fingers.Reach : reach);
+    }
+
+    private static bool IsSigned(ImmutableArray<Head> heads, bool lineStart)
+    {
+        foreach (var head in heads)
+        {
+            if (head.Sign.ShownAt(lineStart))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>The glyphs of an accidental with their places from its left edge.</summary>
@@ -107,10 +122,13 @@ internal sealed record SideMarks(double[] SignX, double[] FingerX, double Left)
 }
 
 /// <summary>Stacks marks to the left of a chord, each as near as those put before allow.</summary>
-internal sealed class SideStack
+internal struct SideStack
 {
     private readonly double _start;
-    private readonly List<(Box Ink, double Left)> _put = [];
+
+    // Most columns have one mark.
+    private (Box Ink, double Left)? _first;
+    private List<(Box Ink, double Left)>? _more;
 
     /// <summary>A stack whose nearest marks begin so far left of the column.</summary>
     public SideStack(double start)
@@ -125,18 +143,26 @@ internal sealed class SideStack
     /// <summary>Puts one; answers how far its left edge lies left of the column.</summary>
     public double Put(Box ink, double clear)
     {
-        var right = _start;
-        foreach (var (other, left) in _put)
+        var right = _first is { } first ? Beyond(_start, ink, first) : _start;
+        foreach (var other in _more ?? [])
         {
-            if (ink.Top < other.Bottom && other.Top < ink.Bottom)
-            {
-                right = Math.Max(right, left);
-            }
+            right = Beyond(right, ink, other);
         }
 
         var reach = right + clear + ink.Width;
-        _put.Add((ink, reach));
+        if (_first is null)
+        {
+            _first = (ink, reach);
+        }
+        else
+        {
+            (_more ??= []).Add((ink, reach));
+        }
+
         Reach = Math.Max(Reach, reach);
         return reach;
     }
+
+    private static double Beyond(double right, Box ink, (Box Ink, double Left) other) =>
+        ink.Top < other.Ink.Bottom && other.Ink.Top < ink.Bottom ? Math.Max(right, other.Left) : right;
 }

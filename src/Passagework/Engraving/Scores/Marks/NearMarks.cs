@@ -38,11 +38,7 @@ internal sealed class NearMarks(Scene scene)
     /// <summary>Accents: outside the staff, nearer the note than strokes; above where there is only tab.</summary>
     public void WriteAccents()
     {
-        foreach (
-            var column in scene.Plan.Columns.Where(column =>
-                column is { Begins: true, Written.Note.Note.Accent: true }
-            )
-        )
+        foreach (var column in scene.Plan.Columns.Where(column => column.Accent))
         {
             var below = IsBelow(column);
             var glyph = below ? Glyphs.ArticAccentBelow : Glyphs.ArticAccentAbove;

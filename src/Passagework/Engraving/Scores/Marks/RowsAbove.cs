@@ -137,11 +137,11 @@ internal sealed class RowsAbove(Scene scene)
         Row.Above(scene.Top, [Item(scene.Tag("bar-number"), text, 0)], TextGap);
     }
 
-    // The first position stands in the margin of the first line, level with the group brackets where there is room.
+    // The first position, before which only open strings can sound, stands in the margin of the first line, level with the group brackets where there is room.
     private void WritePositions(double? groups)
     {
         var columns = scene.Plan.Columns.Where(column => column.Position is not null).ToList();
-        if (scene.Plan.Index == 0 && columns is [{ Note: 0 } start, ..])
+        if (scene.Plan.Index == 0 && columns is [{ IsFirstPosition: true } start, ..])
         {
             columns.RemoveAt(0);
             var item = Item(PositionTag(start), Numeral(start), LeftEdge);

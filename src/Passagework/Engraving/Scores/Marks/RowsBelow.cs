@@ -12,6 +12,7 @@ namespace Passagework.Engraving.Scores;
 internal sealed class RowsBelow(Scene scene)
 {
     private const double Gap = 0.7;
+    private const double FigureGap = 1.4;
     private const double ChordGap = 0.2;
     private const double SoundGap = 0.5;
     private const double Hook = 0.6;
@@ -87,7 +88,12 @@ internal sealed class RowsBelow(Scene scene)
                         y => scene.Bottom.Text(tag, text, column.X, y, Anchor.Middle)
                     );
                 }),
-            Gap
+            // Figures of both kinds one under the other are kept apart.
+            scene.Staff
+                is null
+            && scene.Piece.Options.Fingers
+                ? FigureGap
+                : Gap
         );
 
     /// <summary>Palm mute or let ring: words and a dashed line to the last note, over the tab or under a lone staff.</summary>

@@ -73,11 +73,16 @@ internal sealed class StaffWriter(Scene scene, Block staff)
         var half = box.Width / 2;
         var shifts = column.Shifts(half);
         WriteLedgers(column, half, shifts);
-        WriteSides(column, half, lineStart && column.Written.TiedBack);
+        WriteSides(column, lineStart && column.Written.TiedBack);
         for (var i = 0; i < column.Heads.Length; i++)
         {
             var x = column.X + shifts[i] - half - box.Left;
             staff.Glyph(Scene.Tag(column, "head", i + 1), glyph, x, column.Heads[i].Y);
+        }
+
+        if (column.Written.Value.Dots == 0)
+        {
+            return;
         }
 
         // In the space at the note, above it where the note is on a line; one for heads that share the space.
@@ -106,11 +111,11 @@ internal sealed class StaffWriter(Scene scene, Block staff)
         }
     }
 
-    private void WriteSides(Column column, double half, bool restated)
+    private void WriteSides(Column column, bool restated)
     {
         var fingers = scene.Piece.Options.Fingers && column.Begins;
         var scale = scene.Piece.Sizes.FingerScale;
-        var sides = SideMarks.Of(column, half, restated, fingers ? scale : null);
+        var sides = scene.Piece.Ink.Sides(column, restated);
         var part = 0;
         for (var i = 0; i < column.Heads.Length; i++)
         {

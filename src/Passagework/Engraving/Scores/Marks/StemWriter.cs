@@ -79,7 +79,7 @@ internal sealed class StemWriter(Scene scene, Block staff)
     {
         var stems = run.Select(column => new BeamedStem(
                 StemX(column),
-                Nearest(column),
+                Nearest(column, column.Up),
                 column.Written.Value.Flags
             ))
             .ToArray();
@@ -96,7 +96,9 @@ internal sealed class StemWriter(Scene scene, Block staff)
     private void WriteFlagged(Column column)
     {
         var outward = column.Up ? -1 : 1;
-        var end = StaffPlace.Y(Nearest(column)) + (outward * StemRules.Length(Nearest(column), column.Up, 0));
+        var end =
+            StaffPlace.Y(Nearest(column, column.Up))
+            + (outward * StemRules.Length(Nearest(column, column.Up), column.Up, 0));
         var stemEnd = end;
         if (column.Flags > 0)
         {
@@ -124,6 +126,7 @@ internal sealed class StemWriter(Scene scene, Block staff)
         );
     }
 
-    private static int Nearest(Column column) =>
-        column.Up ? column.Heads.Max(head => head.Position) : column.Heads.Min(head => head.Position);
+    /// <summary>The note of a column that is nearest to the end of a stem which points up or down.</summary>
+    public static int Nearest(Column column, bool up) =>
+        up ? column.Heads.Max(head => head.Position) : column.Heads.Min(head => head.Position);
 }

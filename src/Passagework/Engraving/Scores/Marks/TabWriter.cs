@@ -9,13 +9,17 @@ internal sealed class TabWriter
 {
     private const double LineClear = 0.15;
     private const double ArcClear = 0.2;
+    private const double FlattestArc = 0.6;
+    private const double SteepestArc = 0.75;
     private const double LetterClear = 0.25;
+    private const double InSpace = 0.08;
     private const double SlideClear = 0.2;
     private const double SlideRise = 0.4;
     private readonly Scene _scene;
     private readonly Block _tab;
     private readonly Sizes _sizes;
     private readonly List<(double From, double To)>[] _gaps;
+    private readonly List<Box> _ink = [];
 
     public TabWriter(Scene scene, Block tab)
     {
@@ -75,6 +79,7 @@ internal sealed class TabWriter
         _tab.Text(tag, text, x, y + (_sizes.DigitHeight / 2), Anchor.Middle);
         var ink = text.Ink(Anchor.Middle);
         _gaps[stringNumber - 1].Add((x + ink.Left - LineClear, x + ink.Right + LineClear));
+        _ink.Add(ink.Moved(x, y + (_sizes.DigitHeight / 2)));
     }
 
     private void WriteBrackets(Column column, int index)
@@ -129,7 +134,7 @@ internal sealed class TabWriter
             {
                 var from = before is null ? _scene.Plan.Prefix.Width : LeadX(before);
                 WriteArc(column, "tab-slur", (from, column.X), column.Heads[^1].Tone.Place.String);
-                WriteLetter(column, (from + column.X) / 2);
+                WriteLetter(column, (from, column.X));
             }
 
             before = column;
@@ -151,7 +156,7 @@ internal sealed class TabWriter
     private void WriteArc(Column column, string kind, (double From, double To) ends, int stringNumber)
     {
         var y = _sizes.TabLine(stringNumber) - (_sizes.DigitHeight / 2) - ArcClear;
-        var bulge = Math.Clamp(0.2 * (ends.To - ends.From), 0.6, 1.2);
+        var bulge = Bulge(ends);
         _tab.Curve(
             Scene.Tag(column, kind) with
             {
@@ -161,12 +166,25 @@ internal sealed class TabWriter
         );
     }
 
-    // Over the whole tab, so that the letters of all strings stand clear of the lines.
-    private void WriteLetter(Column column, double middle)
+    // Flat enough to stay under the line above, so that the letter stands in the next space.
+    private static double Bulge((double From, double To) ends) =>
+        Math.Clamp(0.2 * (ends.To - ends.From), FlattestArc, SteepestArc);
+
+    // In the space above the slur where it touches nothing there, else over the whole tab.
+    private void WriteLetter(Column column, (double From, double To) ends)
     {
-        var text = new Lettering(column.Into == Slur.Hammer ? "H" : "P", Face.Sans, _sizes.Text);
-        var ink = text.Ink(Anchor.Middle);
-        var y = _tab.FreeAbove(middle + ink.Left, middle + ink.Right, LetterClear);
+        var text = new Lettering(column.Into == Slur.Hammer ? "H" : "P", Face.Sans, _sizes.TabLetter);
+        var (middle, ink) = ((ends.From + ends.To) / 2, text.Ink(Anchor.Middle));
+        var line = _sizes.TabLine(column.Heads[^1].Tone.Place.String);
+        var slur = line - (_sizes.DigitHeight / 2) - ArcClear - (0.75 * Bulge(ends)) - (Pens.SlurMiddle / 2);
+        var space = line - (1.5 * _sizes.TabGap);
+        var y = space + (ink.Height / 2);
+        var isFree =
+            space > 0
+            && y <= slur - InSpace
+            && ink.Height <= _sizes.TabGap - Pens.StaffLine - (2 * InSpace)
+            && !_ink.Exists(ink.Moved(middle, y).Grown(LetterClear).Overlaps);
+        y = isFree ? y : _tab.FreeAbove(middle + ink.Left, middle + ink.Right, LetterClear);
         _tab.Text(Scene.Tag(column, "slur-letter"), text, middle, y, Anchor.Middle);
     }
 

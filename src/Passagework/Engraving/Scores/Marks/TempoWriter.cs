@@ -1,6 +1,7 @@
 using System.Globalization;
 using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Fonts;
+using Passagework.Engraving.Setting;
 using Passagework.Notation;
 
 namespace Passagework.Engraving.Scores;
@@ -35,11 +36,11 @@ internal sealed class TempoWriter(Scene scene)
         if (start is { } bpm)
         {
             WriteNote(NoteValue.UpTo(rhythm.Meter.Beat, mostDots: 1).First());
-            WriteText("= " + Number(bpm));
+            WriteText("= " + TempoFigure.Of(bpm));
             if (scene.Piece.Options.GoalBpm is { } goal)
             {
                 WriteArrow();
-                WriteText(Number(goal));
+                WriteText(TempoFigure.Of(goal));
             }
         }
 
@@ -55,8 +56,6 @@ internal sealed class TempoWriter(Scene scene)
             );
         }
     }
-
-    private static string Number(double bpm) => bpm.ToString("0.##", CultureInfo.InvariantCulture);
 
     private void WriteNote(NoteValue beat)
     {

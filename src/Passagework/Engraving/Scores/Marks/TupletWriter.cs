@@ -13,6 +13,7 @@ internal sealed class TupletWriter(Scene scene)
     private const double NumberClear = 0.4;
     private const double Hook = 0.75;
     private const double Scale = 0.9;
+    private const double Beside = 0.6;
 
     public void Write()
     {
@@ -54,11 +55,39 @@ internal sealed class TupletWriter(Scene scene)
             return;
         }
 
-        var (left, right) = (first.X - Pens.HalfHead, last.X + Pens.HalfHead);
-        var centre = (left + right) / 2;
-        var numberY = NumberY(left, right, below, Clear + (Hook / 2));
-        WriteBracket(first, (left, right), (centre, width), numberY, below);
-        WriteNumber(first, digits, centre - (width / 2), numberY);
+        var bracket = BracketOver(columns, below);
+        var centre = (bracket.FromX + bracket.ToX) / 2;
+        WriteBracket(first, bracket, width, below);
+        WriteNumber(first, digits, centre - (width / 2), bracket.At(centre));
+    }
+
+    // It slopes as a beam over the same notes would, and lies as near as the ink under it allows.
+    private BeamLine BracketOver(ImmutableArray<Column> columns, bool below)
+    {
+        // A rest at the end is covered with its dots.
+        var reach = columns[^1].IsRest ? scene.Piece.Ink.Of(columns[^1], Lane.Staff)?.Right : null;
+        var (left, right) = (columns[0].X - Pens.HalfHead, columns[^1].X + (reach ?? Pens.HalfHead));
+        var notes = columns.Where(column => !column.IsRest).ToList();
+        var stems = notes.Select(column => new BeamedStem(column.X, StemWriter.Nearest(column, !below), 0));
+        var rise = scene.Staff is null || notes.Count < 2 ? 0 : BeamSlant.Rise([.. stems], !below);
+        var slope = new BeamLine(left, 0, right, -rise);
+        var steps = (int)Math.Ceiling((right - left) * 2);
+        var at = below ? double.NegativeInfinity : double.PositiveInfinity;
+        for (var i = 0; i < steps; i++)
+        {
+            var (from, to) = (left + ((right - left) * i / steps), left + ((right - left) * (i + 1) / steps));
+            at = below
+                ? Math.Max(
+                    at,
+                    scene.Top.FreeBelow(from, to, Clear + Hook) - Math.Min(slope.At(from), slope.At(to))
+                )
+                : Math.Min(
+                    at,
+                    scene.Top.FreeAbove(from, to, Clear + Hook) - Math.Max(slope.At(from), slope.At(to))
+                );
+        }
+
+        return new BeamLine(left, at, right, at - rise);
     }
 
     // As most of its stems; at a draw up.
@@ -84,38 +113,32 @@ internal sealed class TupletWriter(Scene scene)
             var box = Block.BoxOf(digits[i], Scale);
             var y = middle - box.Top - (box.Height / 2);
             scene.Top.Glyph(Scene.Tag(first, "tuplet", i + 1), digits[i], x - box.Left, y, Scale);
+            // Later signs stand over it, not close beside it.
+            scene.Top.Reserve(new Box(x - Beside, y + box.Top, x + box.Width + Beside, y + box.Bottom));
             x += box.Width + 0.1;
         }
     }
 
-    private void WriteBracket(
-        Column first,
-        (double Left, double Right) ends,
-        (double Centre, double Width) number,
-        double y,
-        bool below
-    )
+    private void WriteBracket(Column first, BeamLine bracket, double numberWidth, bool below)
     {
-        var hook = y + (below ? -Hook : Hook);
-        var gap = (number.Width / 2) + 0.4;
-        ReadOnlySpan<(double FromX, double FromY, double ToX, double ToY)> lines =
+        var hook = below ? -Hook : Hook;
+        var (left, right) = (new Point(bracket.FromX, bracket.FromY), new Point(bracket.ToX, bracket.ToY));
+        var centre = (left.X + right.X) / 2;
+        var gap = (numberWidth / 2) + 0.4;
+        var (before, after) = (centre - gap, centre + gap);
+        ReadOnlySpan<(Point From, Point To)> lines =
         [
-            (ends.Left, hook, ends.Left, y),
-            (ends.Left, y, number.Centre - gap, y),
-            (number.Centre + gap, y, ends.Right, y),
-            (ends.Right, y, ends.Right, hook),
+            (left.Moved(0, hook), left),
+            (left, new Point(before, bracket.At(before))),
+            (new Point(after, bracket.At(after)), right),
+            (right, right.Moved(0, hook)),
         ];
         for (var i = 0; i < lines.Length; i++)
         {
-            var line = lines[i];
-            if (line.FromX <= line.ToX)
+            var (from, to) = lines[i];
+            if (from.X <= to.X)
             {
-                scene.Top.Line(
-                    Scene.Tag(first, "tuplet-bracket", i + 1),
-                    new Point(line.FromX, line.FromY),
-                    new Point(line.ToX, line.ToY),
-                    Pens.Bracket
-                );
+                scene.Top.Line(Scene.Tag(first, "tuplet-bracket", i + 1), from, to, Pens.Bracket);
             }
         }
     }

@@ -30,17 +30,16 @@ internal sealed class Spacer
         _springs = new Spring[Columns.Length];
         _ends = new double[Columns.Length];
         _leads = new double[Columns.Length];
-        var room = Columns.Select(Room).ToArray();
+        var before = new (int Column, double Right)?[ColumnInk.Lanes.Length];
         for (var i = 0; i < Columns.Length; i++)
         {
-            _springs[i] = new Spring(SpaceLaw.Width(Columns[i].Written.Length), RodAfter(room, i));
-            _ends[i] = room[i].Right + ToBar;
-            _leads[i] = StartsBar(i) && i > 0 ? BarRoom(room[i]) : 0;
-        }
-
-        foreach (var lane in ColumnInk.Lanes)
-        {
-            KeepApart(lane);
+            var column = Columns[i];
+            var (left, right) = StaffAndTab(column, lineStart: false);
+            _ends[i] = right + ToBar;
+            var rod = column.EndsBar || i == Columns.Length - 1 ? _ends[i] : 0;
+            _springs[i] = new Spring(SpaceLaw.Width(column.Written.Length), rod);
+            _leads[i] = StartsBar(i) && i > 0 ? BarRoom(column.Bar, left) : 0;
+            KeepApart(i, before);
         }
     }
 
@@ -100,10 +99,10 @@ internal sealed class Spacer
         return units.MoveToImmutable();
     }
 
-    private double BarRoom((double Left, double Right, Column Column) room) =>
-        BarEdges.Width(_edges.ClosingInLine(room.Column.Bar - 1))
-        + OpeningWidth(room.Column.Bar)
-        + Math.Max(BarToHead + Pens.HalfHead, BarToSide + room.Left);
+    private double BarRoom(int bar, double left) =>
+        BarEdges.Width(_edges.ClosingInLine(bar - 1))
+        + OpeningWidth(bar)
+        + Math.Max(BarToHead + Pens.HalfHead, BarToSide + left);
 
     // Where a repeat ends and the next begins, the two share the thick line.
     private double OpeningWidth(int bar) =>
@@ -114,12 +113,6 @@ internal sealed class Spacer
                 : 0
         );
 
-    private (double Left, double Right, Column Column) Room(Column column)
-    {
-        var (left, right) = StaffAndTab(column, lineStart: false);
-        return (left, right, column);
-    }
-
     private (double Left, double Right) StaffAndTab(Column column, bool lineStart)
     {
         var staff = _ink.Of(column, Lane.Staff, lineStart) ?? (0, 0);
@@ -127,27 +120,24 @@ internal sealed class Spacer
         return (Math.Max(staff.Left, tab.Left), Math.Max(staff.Right, tab.Right));
     }
 
-    private double RodAfter((double Left, double Right, Column Column)[] room, int column) =>
-        Columns[column].EndsBar || column == Columns.Length - 1 ? room[column].Right + ToBar : 0;
-
-    // From one mark of a lane to the next there is room for both and a gap; a lack is shared out.
-    private void KeepApart(Lane lane)
+    // From one mark of a lane to the next there is room for both and a gap; a lack is shared out. All lanes in one walk:
+    // a long piece does not stay in the processor's cache.
+    private void KeepApart(int column, (int Column, double Right)?[] before)
     {
-        var gap = lane == Lane.Count ? SpaceLaw.WordGap : SpaceLaw.LeastGap;
-        (int Column, double Right)? before = null;
-        for (var i = 0; i < Columns.Length; i++)
+        for (var lane = 0; lane < before.Length; lane++)
         {
-            if (_ink.Of(Columns[i], lane) is not { } here)
+            if (_ink.Of(Columns[column], ColumnInk.Lanes[lane]) is not { } here)
             {
                 continue;
             }
 
-            if (before is { } last)
+            if (before[lane] is { } last)
             {
-                Widen(last.Column, i, last.Right + gap + here.Left);
+                var gap = ColumnInk.Lanes[lane] == Lane.Count ? SpaceLaw.WordGap : SpaceLaw.LeastGap;
+                Widen(last.Column, column, last.Right + gap + here.Left);
             }
 
-            before = (i, here.Right);
+            before[lane] = (column, here.Right);
         }
     }
 

@@ -43,29 +43,37 @@ internal sealed class SystemPlanner
     /// <summary>The lines of a piece; a fault where not even one note fits.</summary>
     public Outcome<ImmutableArray<SystemPlan>> Plan(ImmutableArray<ImmutableArray<Column>> bars)
     {
+        var start = WidestStart(bars);
         var cutter = new UnitCutter(
             _meter,
-            Room(_firstPrefix, WidestStart(bars)),
+            Room(_firstPrefix, start),
             piece => new Spacer([piece], _ink, _edges).ForBreaking(BreakCost)[0]
         );
         return cutter
             .Cut(bars)
-            .Then<ImmutableArray<SystemPlan>>(units => Set(new Spacer(units, _ink, _edges)));
+            .Then<ImmutableArray<SystemPlan>>(units => Set(new Spacer(units, _ink, _edges), start));
     }
 
-    private double WidestStart(ImmutableArray<ImmutableArray<Column>> units)
+    // Enough for any column to begin a line.
+    private double WidestStart(ImmutableArray<ImmutableArray<Column>> bars)
     {
-        var spacer = new Spacer([], _ink, _edges);
-        return units.SelectMany(unit => unit).Max(column => spacer.StartLead(column, startsBar: true));
+        var (spacer, widest) = (new Spacer([], _ink, _edges), 0.0);
+        foreach (var bar in bars)
+        {
+            foreach (var column in bar)
+            {
+                widest = Math.Max(widest, spacer.StartLead(column, startsBar: true));
+            }
+        }
+
+        return widest;
     }
 
     private double Room(LinePrefix prefix, double start) =>
         _width - prefix.Width - start - BarEdges.Width(BarEdge.Final);
 
-    // Enough for any column to begin a line.
-    private ImmutableArray<SystemPlan> Set(Spacer spacer)
+    private ImmutableArray<SystemPlan> Set(Spacer spacer, double start)
     {
-        var start = WidestStart(spacer.Units);
         var ends = SystemBreaks
             .Choose(
                 spacer.ForBreaking(BreakCost).AsSpan(),
