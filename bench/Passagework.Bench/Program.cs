@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Running;
 using Passagework.Bench;
 using Passagework.Bench.Fuzz;
+using Passagework.Bench.Sound;
 
 if (args is ["fuzz", .. var rest])
 {
@@ -10,6 +11,11 @@ if (args is ["fuzz", .. var rest])
 if (args is ["gallery", .. var folder])
 {
     return GalleryCommand.Run(folder);
+}
+
+if (args is ["sound", .. var sound])
+{
+    return SoundCommand.Run(sound);
 }
 
 if (args is ["anchors", .. var file])
