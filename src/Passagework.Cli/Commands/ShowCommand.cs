@@ -8,6 +8,7 @@ using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Hands;
 using Passagework.Notation;
+using Passagework.Sound.Performance;
 
 namespace Passagework.Cli.Commands;
 
@@ -23,17 +24,15 @@ internal static class ShowCommand
         ("midi", Form.Midi),
         ("svg", Form.Svg),
         ("png", Form.Png),
-        ("pdf", Form.Pdf)
+        ("pdf", Form.Pdf),
+        ("wav", Form.Wav),
+        ("times", Form.Times)
     );
 
     public static Command Create(Terminal terminal)
     {
         var exercise = Arguments.Exercise();
-        var form = Arguments.Text(
-            "--as",
-            "tab (text, the default), json (the idea as a file), musicxml, mxl, midi, svg, png or pdf.",
-            "FORM"
-        );
+        var form = FormOption();
         var player = Arguments.PlayerOption();
         var json = Arguments.Json();
         var output = Arguments.OutputFile();
@@ -45,7 +44,7 @@ internal static class ShowCommand
             json,
             output,
         };
-        var pictures = new PictureOptions(command);
+        var doors = new Doors(command);
         var overrides = new Overrides(command);
         command.SetAction(parsed =>
             PlayerSource
@@ -62,12 +61,24 @@ internal static class ShowCommand
                 .Then(found =>
                     parsed.GetValue(json)
                         ? ForMachines(found.Name, found.Measured.Realization)
-                        : Written(found.Measured, parsed.GetValue(form) ?? "tab", pictures, parsed, terminal)
+                        : Written(
+                            found.Measured,
+                            parsed.GetValue(form) ?? "tab",
+                            doors.With(parsed, terminal)
+                        )
                 )
                 .Finish(terminal, parsed.GetValue(output))
         );
         return command;
     }
+
+    private static Option<string?> FormOption() =>
+        Arguments.Text(
+            "--as",
+            "tab (text, the default), json (the idea as a file), musicxml, mxl, midi, svg, png, pdf, wav (sound) "
+                + "or times (when each note of the sound begins).",
+            "FORM"
+        );
 
     private static Outcome<Answer> ForMachines(string name, Realization played) =>
         Answer.Of(
@@ -81,23 +92,41 @@ internal static class ShowCommand
             )
         );
 
-    private static Outcome<Answer> Written(
-        Measurement measured,
-        string form,
-        PictureOptions pictures,
-        ParseResult parsed,
-        Terminal terminal
-    )
+    private static Outcome<Answer> Written(Measurement measured, string form, Asked asked)
     {
         if (!Forms.Read(form).TryGet(out var chosen, out var fault))
         {
             return fault.At("--as");
         }
 
-        return chosen is Form.Svg or Form.Png or Form.Pdf
-            ? pictures.Of(parsed).Then(options => Drawn(chosen, measured, options, terminal))
-            : As(chosen, measured.Realization);
+        return chosen switch
+        {
+            Form.Svg or Form.Png or Form.Pdf => asked
+                .Doors.Pictures.Of(asked.Parsed)
+                .Then(options => Drawn(chosen, measured, options, asked.Terminal)),
+            Form.Wav or Form.Times => Heard(chosen, measured.Realization, asked),
+            Form.Midi when asked.Doors.Times.AreGiven(asked.Parsed) => Heard(
+                chosen,
+                measured.Realization,
+                asked
+            ),
+            _ => As(chosen, measured.Realization),
+        };
     }
+
+    private static Outcome<Answer> Heard(Form form, Realization played, Asked asked) =>
+        asked
+            .Doors.Times.Perform(played, asked.Parsed)
+            .Then(performance =>
+                form switch
+                {
+                    Form.Wav => asked.Doors.Sounds.Wav(performance, asked.Parsed),
+                    Form.Times => Answer.Of(JsonPage.Print(TimeMapJson.Of(performance.Times))),
+                    _ => Answer.Of(
+                        Midi.Write(performance.Line, new MidiWriting { Tempi = performance.Tempi })
+                    ),
+                }
+            );
 
     private static Outcome<Answer> As(Form form, Realization played) =>
         form switch
@@ -146,6 +175,20 @@ internal static class ShowCommand
                 return page;
             });
 
+    /// <summary>The options of pictures and of sound.</summary>
+    private sealed class Doors(Command command)
+    {
+        public PictureOptions Pictures { get; } = new(command);
+
+        public TimeOptions Times { get; } = new(command);
+
+        public SoundOptions Sounds { get; } = new(command);
+
+        public Asked With(ParseResult parsed, Terminal terminal) => new(this, parsed, terminal);
+    }
+
+    private sealed record Asked(Doors Doors, ParseResult Parsed, Terminal Terminal);
+
     private enum Form
     {
         Tab,
@@ -156,5 +199,7 @@ internal static class ShowCommand
         Svg,
         Png,
         Pdf,
+        Wav,
+        Times,
     }
 }

@@ -67,6 +67,21 @@ public sealed class TempoMap
         return _startSeconds[last] + Seconds(time - _changes[last].At, _changes[last]);
     }
 
+    /// <summary>Musical time at that many seconds after the first bar line, in whole notes; undoes <see cref="SecondsAt"/>.</summary>
+    public double WholeNotesAt(double seconds)
+    {
+        var last = 0;
+        for (var beyond = _changes.Length; beyond - last > 1; )
+        {
+            var middle = (last + beyond) / 2;
+            (last, beyond) = _startSeconds[middle] <= seconds ? (middle, beyond) : (last, middle);
+        }
+
+        var under = _changes[last];
+        var beats = (seconds - _startSeconds[last]) / under.Tempo.BeatSeconds;
+        return under.At.ToDouble() + (beats * under.Beat.ToDouble());
+    }
+
     private static double Seconds(Fraction length, TempoChange under) =>
         (length / under.Beat).ToDouble() * under.Tempo.BeatSeconds;
 }

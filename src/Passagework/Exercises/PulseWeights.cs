@@ -1,8 +1,7 @@
-using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Rhythm;
 
-namespace Passagework.Notation;
+namespace Passagework.Exercises;
 
 /// <summary>The metrical weight of a written time; between the pulses it is 1.</summary>
 internal sealed class PulseWeights(RhythmPlan rhythm)
