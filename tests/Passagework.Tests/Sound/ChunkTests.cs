@@ -70,6 +70,22 @@ public sealed class ChunkTests
     }
 
     [Fact]
+    public void A_jump_into_a_chord_struck_long_before_finds_it_ringing()
+    {
+        ImmutableArray<StringEvent> chord =
+        [
+            .. Enumerable.Range(1, 6).Select(s => Plucks.Pluck(s, 2, 0.02 * s)),
+        ];
+        var whole = new float[8 * Plucks.Rate];
+        new GuitarRenderer(GuitarSound.CleanElectric, chord, Plucks.Rate).Render(whole, 0);
+        var part = new float[5000];
+        new GuitarRenderer(GuitarSound.CleanElectric, chord, Plucks.Rate).Render(part, 7 * Plucks.Rate);
+
+        Assert.True(Tone.Rms(part) > 0.002);
+        Assert.Equal(whole[(7 * Plucks.Rate)..((7 * Plucks.Rate) + 5000)], part);
+    }
+
+    [Fact]
     public void The_same_events_and_seed_give_the_same_bytes_and_another_seed_other_noise()
     {
         var one = new float[20_000];

@@ -35,7 +35,8 @@ public sealed class LoopTapsTests
         var worst = 0.0;
         for (var i = 0; i < RandomSets; i++)
         {
-            taps.Tune(Measuring.Tone.Hertz(20 + (81 * random.NextDouble())), RandomLaw(random), 44_100);
+            var rate = Rates[random.Next(Rates.Length)];
+            taps.Tune(Measuring.Tone.Hertz(20 + (81 * random.NextDouble())), RandomLaw(random), rate);
 
             // The fundamental's neighbourhood, the middle, and two places at random.
             worst = Math.Max(worst, taps.GainAt(0));

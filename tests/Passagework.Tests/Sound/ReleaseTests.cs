@@ -83,6 +83,18 @@ public sealed class ReleaseTests
     }
 
     [Fact]
+    public void A_low_string_does_not_fall_asleep_between_its_pulses()
+    {
+        // At this rate a block is a tenth of the period, and what the pickup hears rests for longer than that.
+        const int Fine = 192_000;
+        var note = Plucks.Pluck(6, 0) with { Action = StringAction.Thumb, Strength = 0.06 };
+        var samples = new float[2 * Fine];
+        new GuitarRenderer(GuitarSound.CleanElectric, [note], Fine).Render(samples, 0);
+
+        Assert.True(Tone.Rms(samples.AsSpan(3 * Fine / 2)) > 0.1 * Tone.Rms(samples.AsSpan(0, Fine / 2)));
+    }
+
+    [Fact]
     public void No_sample_is_too_small_for_the_processor()
     {
         foreach (var sound in Enum.GetValues<GuitarSound>())
@@ -127,12 +139,15 @@ public sealed class ReleaseTests
             var again = thumb with { Seconds = 0.52, EndSeconds = 0.9 };
             var samples = Plucks.Render(sound, 1.2, thumb, again);
 
-            // The largest step of the attack and steady tone against the choke before the stroke and the release.
+            // The old note alone, by taking away the new one: its steps while the plectrum comes to rest on it.
+            var alone = Plucks.Render(sound, 1.2, thumb with { Strength = 0 }, again);
+            float[] old = [.. samples.Zip(alone, (a, b) => a - b)];
             var own = Steepest(samples.AsSpan(2000, 20_000));
-            Assert.True(
-                Steepest(samples.AsSpan((int)(0.513 * Plucks.Rate), 250)) <= own * 1.2,
-                $"{sound} choke"
-            );
+            if (sound is not GuitarSound.DrivenElectric)
+            {
+                Assert.True(Steepest(old.AsSpan((int)(0.51 * Plucks.Rate), 1000)) <= own, $"{sound} choke");
+            }
+
             Assert.True(
                 Steepest(samples.AsSpan((int)(0.899 * Plucks.Rate), 6000)) <= own,
                 $"{sound} release"

@@ -44,6 +44,7 @@ public sealed class TuningTests
     [InlineData(22_050)]
     [InlineData(48_000)]
     [InlineData(96_000)]
+    [InlineData(192_000)]
     public void Pitch_does_not_depend_on_the_sample_rate(int rate)
     {
         foreach (var (s, fret) in new[] { (6, 0), (3, 7), (1, 22) })

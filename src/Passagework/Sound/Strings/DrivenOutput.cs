@@ -3,6 +3,8 @@ namespace Passagework.Sound.Strings;
 /// <summary>A pickup into an amplifier that clips softly, and a loudspeaker.</summary>
 internal sealed class DrivenOutput(int sampleRate) : IOutput
 {
+    // By how much the filters of pickup and loudspeaker delay a note's rise.
+    private const double FilterSeconds = 7e-5;
     private const float Drive = 12;
     private const float Level = 0.2f;
 
@@ -25,7 +27,7 @@ internal sealed class DrivenOutput(int sampleRate) : IOutput
     private int _silentSamples;
 
     /// <inheritdoc/>
-    public int Latency => Oversampler.Latency;
+    public int Latency { get; } = Oversampler.Latency + (int)(FilterSeconds * sampleRate);
 
     /// <inheritdoc/>
     public bool Quiet =>

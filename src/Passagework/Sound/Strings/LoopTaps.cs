@@ -42,7 +42,7 @@ internal sealed class LoopTaps
         Span<double> lagrange = stackalloc double[LagrangeTaps];
         var fraction = behind - Delay;
         Interpolate(lagrange, fraction);
-        Interpolate(lagrange, (2 * fraction) - PhaseDelay(lagrange, omega));
+        Interpolate(lagrange, Math.Clamp((2 * fraction) - PhaseDelay(lagrange, omega), 2, 3));
         Span<double> loss = stackalloc double[LossTaps];
         Lose(loss, law, frequency, sampleRate);
         for (var tap = 0; tap < Count; tap++)
@@ -112,7 +112,7 @@ internal sealed class LoopTaps
         var high = At(law, Math.Min(Math.Max(8000, 2 * middleAt), 0.45 * sampleRate), frequency, sampleRate);
         var slope = (middle.Gain - low.Gain) / (middle.S - low.S);
         var curve = (((high.Gain - low.Gain) / (high.S - low.S)) - slope) / (high.S - middle.S);
-        slope -= curve * (low.S + middle.S);
+        slope = Math.Min(0, slope - (curve * (low.S + middle.S)));
         curve = Math.Min(curve, -slope / 2);
         var start = Math.Min(low.Gain - (low.S * (slope + (curve * low.S))), MostGain);
         if (start + slope + curve < 0)
