@@ -170,8 +170,8 @@ internal sealed class DiscoverySource
             var ends = part.Split('-');
             if (
                 ends.Length > 2
-                || !Whole(ends[0], out var from)
-                || !Whole(ends[^1], out var to)
+                || !Arguments.IsWhole(ends[0], out var from)
+                || !Arguments.IsWhole(ends[^1], out var to)
                 || from < 1
                 || to > Math.Min(MostBoxes, most)
                 || from > to
@@ -275,27 +275,10 @@ internal sealed class DiscoverySource
     private static Option<string?> Number(string name, string description) =>
         Arguments.Text(name, description, "NUMBER");
 
-    private static bool Whole(string text, out int number) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out number);
-
     private static Outcome<int> Between(
         Option<string?> option,
         ParseResult parsed,
         (int Least, int Most) limits,
         int usual
-    )
-    {
-        if (parsed.GetValue(option) is not { } text)
-        {
-            return usual;
-        }
-
-        return Whole(text, out var number) && number >= limits.Least && number <= limits.Most
-            ? number
-            : new Fault(
-                $"{Quote.Short(text)} is out of range",
-                option.Name,
-                $"a whole number from {limits.Least} to {limits.Most}"
-            );
-    }
+    ) => Arguments.Whole(option, parsed, limits, usual, "is out of range");
 }

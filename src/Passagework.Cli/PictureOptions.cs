@@ -75,11 +75,14 @@ internal sealed class PictureOptions
 
     /// <summary>What was asked for; a fault names the option.</summary>
     public Outcome<PictureChoice> Of(ParseResult parsed) =>
-        Read(Layouts, _staves, parsed)
+        Arguments
+            .Word(Layouts, _staves, parsed)
             .Then(layout =>
-                Read(Strokes, _strokes, parsed)
+                Arguments
+                    .Word(Strokes, _strokes, parsed)
                     .Then(strokes =>
-                        Read(Papers, _paper, parsed)
+                        Arguments
+                            .Word(Papers, _paper, parsed)
                             .Then(paper =>
                                 DpiOf(parsed)
                                     .Then<PictureChoice>(dpi => new PictureChoice(
@@ -97,23 +100,6 @@ internal sealed class PictureOptions
                             )
                     )
             );
-
-    /// <summary>One word of a list; the list's first where nothing was asked.</summary>
-    public static Outcome<T> Read<T>(WordList<T> words, Option<string?> option, ParseResult parsed)
-        where T : struct
-    {
-        if (parsed.GetValue(option) is not { } text)
-        {
-            return default(T);
-        }
-
-        return words.Read(text).TryGet(out var value, out var fault)
-            ? value
-            : fault with
-            {
-                Where = option.Name,
-            };
-    }
 
     private Outcome<double> DpiOf(ParseResult parsed)
     {

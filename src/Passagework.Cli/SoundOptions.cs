@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Sound;
@@ -136,8 +135,8 @@ internal sealed class SoundOptions
             .Then(plan => Arrangement.Of(performance, plan))
             .Then(arrangement => arrangement.Mix.Voices.IsEmpty ? Nothing : arrangement)
             .Then(arrangement =>
-                PictureOptions
-                    .Read(Formats, _bits, parsed)
+                Arguments
+                    .Word(Formats, _bits, parsed)
                     .Then<Answer>(format => Answer.Of(to => Write(arrangement.Levelled(), format, to)))
             );
 
@@ -152,11 +151,11 @@ internal sealed class SoundOptions
         );
 
     private Outcome<SoundPlan> PlanOf(Recipe recipe, ParseResult parsed) =>
-        PictureOptions
-            .Read(Guitars, _sound, parsed)
+        Arguments
+            .Word(Guitars, _sound, parsed)
             .Then(guitar =>
-                PictureOptions
-                    .Read(Rates, _rate, parsed)
+                Arguments
+                    .Word(Rates, _rate, parsed)
                     .Then<SoundPlan>(rate => new SoundPlan
                     {
                         Guitar = Of(guitar),
@@ -187,8 +186,8 @@ internal sealed class SoundOptions
                 : new Fault("no click to leave out", _gap.Name, "--click as well");
         }
 
-        return PictureOptions
-            .Read(Clicks, _click, parsed)
+        return Arguments
+            .Word(Clicks, _click, parsed)
             .Then(pattern =>
                 GapOf(parsed)
                     .Then<SoundPlan>(gap =>
@@ -215,8 +214,8 @@ internal sealed class SoundOptions
         var parts = text.Split('/');
         return
             parts.Length == 2
-            && int.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out var sounding)
-            && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var silent)
+            && Arguments.IsWhole(parts[0], out var sounding)
+            && Arguments.IsWhole(parts[1], out var silent)
             && sounding is >= 1 and <= 64
             && silent <= 64
             ? (sounding, silent)
@@ -240,7 +239,7 @@ internal sealed class SoundOptions
         var rhythm = recipe.Rhythm;
         var usual = Grooves.Usual(rhythm.Meter, rhythm.Swing);
         return (
-            parsed.GetValue(_groove) is null ? usual : PictureOptions.Read(Grooves.Words, _groove, parsed)
+            parsed.GetValue(_groove) is null ? usual : Arguments.Word(Grooves.Words, _groove, parsed)
         ).Then(groove =>
             Grooves.Check(groove, rhythm.Meter) is { } wrong
                 ? wrong with

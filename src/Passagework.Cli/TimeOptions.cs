@@ -81,8 +81,8 @@ internal sealed class TimeOptions
     public Outcome<TimedPerformance> Perform(Realization realization, ParseResult parsed) =>
         TempoOf(realization.Line.Recipe.Rhythm, parsed)
             .Then(tempo =>
-                PictureOptions
-                    .Read(Manners, _manner, parsed)
+                Arguments
+                    .Word(Manners, _manner, parsed)
                     .Then(manner =>
                         Whole(_countIn, parsed, 0, PerformancePlan.MostCountIn)
                             .Then<PerformancePlan>(countIn => new PerformancePlan
@@ -124,7 +124,7 @@ internal sealed class TimeOptions
                 return Number(text, _from.Name)
                     .Then(bpm => TempoOf(bpm, _from.Name))
                     .Then(start =>
-                        PictureOptions.Read(Ways, _way, parsed).Then(way => Planned(way, start, goal, times))
+                        Arguments.Word(Ways, _way, parsed).Then(way => Planned(way, start, goal, times))
                     );
             });
     }
@@ -151,24 +151,8 @@ internal sealed class TimeOptions
             ? number
             : new Fault($"{Quote.Short(text)} is no tempo", where, "10 to 1000 beats a minute");
 
-    private static Outcome<int> Whole(Option<string?> option, ParseResult parsed, int least, int most)
-    {
-        if (parsed.GetValue(option) is not { } text)
-        {
-            return least;
-        }
-
-        return
-            int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var whole)
-            && whole >= least
-            && whole <= most
-            ? whole
-            : new Fault(
-                $"{Quote.Short(text)} can't be used",
-                option.Name,
-                string.Create(CultureInfo.InvariantCulture, $"a whole number from {least} to {most}")
-            );
-    }
+    private static Outcome<int> Whole(Option<string?> option, ParseResult parsed, int least, int most) =>
+        Arguments.Whole(option, parsed, (least, most), least, "can't be used");
 
     private Outcome<ChosenBars> BarsOf(ParseResult parsed)
     {
@@ -180,8 +164,8 @@ internal sealed class TimeOptions
         var ends = text.Split('-');
         return
             ends.Length is 1 or 2
-            && int.TryParse(ends[0], NumberStyles.None, CultureInfo.InvariantCulture, out var first)
-            && int.TryParse(ends[^1], NumberStyles.None, CultureInfo.InvariantCulture, out var last)
+            && Arguments.IsWhole(ends[0], out var first)
+            && Arguments.IsWhole(ends[^1], out var last)
             && first >= 1
             && last >= first
             ? new ChosenBars(new BarRange(first - 1, last - first + 1))

@@ -8,13 +8,7 @@ namespace Passagework.Cli.Tests;
 /// </summary>
 public sealed class ChooseGoldenTests : IDisposable
 {
-    private static readonly string Accepted = Path.Combine(
-        Repository.Root,
-        "tests",
-        "Passagework.Cli.Tests",
-        "Golden",
-        "choose"
-    );
+    private static readonly GoldenFile Accepted = new("tests", "Passagework.Cli.Tests", "Golden", "choose");
 
     private readonly Session _session = new();
 
@@ -43,17 +37,6 @@ public sealed class ChooseGoldenTests : IDisposable
             StringComparison.Ordinal
         );
 
-        var accepted = Path.Combine(Accepted, name + ".txt");
-        if (File.Exists(accepted) && File.ReadAllText(accepted) == said)
-        {
-            return;
-        }
-
-        var proposed = Path.Combine(Repository.Root, "artifacts", "golden", "choose", name + ".txt");
-        Directory.CreateDirectory(Path.GetDirectoryName(proposed)!);
-        File.WriteAllText(proposed, said);
-        Assert.Fail(
-            $"{name} has changed. Read {proposed}; when every sentence is right, copy it to {accepted}."
-        );
+        Accepted.Holds(name + ".txt", said);
     }
 }

@@ -19,11 +19,7 @@ internal sealed class ChooseCommand
         Arity = ArgumentArity.ZeroOrMore,
     };
 
-    private readonly Option<string?> _weights = Arguments.Text(
-        "--weights",
-        "A file that says how much each criterion matters.",
-        "FILE"
-    );
+    private readonly Option<string?> _weights = WishesSource.Option();
 
     private readonly Option<string[]> _why = new("--why")
     {

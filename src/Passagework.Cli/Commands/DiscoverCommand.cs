@@ -10,11 +10,7 @@ internal sealed class DiscoverCommand
 {
     private readonly Terminal _terminal;
     private readonly DiscoverySource _source;
-    private readonly Option<string?> _weights = Arguments.Text(
-        "--weights",
-        "A file that says how much each criterion matters.",
-        "FILE"
-    );
+    private readonly Option<string?> _weights = WishesSource.Option();
     private readonly Option<string?> _pieces = PiecesSource.Option();
     private readonly Option<string> _player = Arguments.PlayerOption();
     private readonly Option<bool> _json = Arguments.Json();

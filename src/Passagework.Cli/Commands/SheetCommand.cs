@@ -130,8 +130,8 @@ internal static class SheetCommand
                 .Then(date =>
                     WeeksOf(parsed)
                         .Then(weeks =>
-                            PictureOptions
-                                .Read(PictureOptions.Papers, _paper, parsed)
+                            Arguments
+                                .Word(PictureOptions.Papers, _paper, parsed)
                                 .Then<SheetChoice>(paper => Choice(parsed, date, weeks, paper))
                         )
                 );

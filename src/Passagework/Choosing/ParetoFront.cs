@@ -50,7 +50,8 @@ public static class ParetoFront
         return order != 0 ? order : a.AsSpan().SequenceCompareTo(b);
     }
 
-    private static bool Dominates(double[] a, double[] b)
+    /// <summary>Whether one row is at least as good as another in everything and better in something.</summary>
+    internal static bool Dominates(double[] a, double[] b)
     {
         var isBetter = false;
         for (var k = 0; k < a.Length; k++)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
 using Passagework.Choosing.Measures;
 using Passagework.Foundation;
 
@@ -19,29 +18,12 @@ public static class WishesJson
     ];
 
     /// <summary>Reads a weights file; everything unknown or out of range is refused with its JSON path.</summary>
-    public static Outcome<Wishes> Read(string text)
-    {
-        if (!JsonText.Parse(Encoding.UTF8.GetBytes(text)).TryGet(out var document, out var fault))
-        {
-            return fault;
-        }
-
-        using (document)
-        {
-            var faults = new FirstFault();
-            var wishes = Read(new JsonCursor(document.RootElement, "$", faults));
-            return faults.Fault is { } first ? first : wishes;
-        }
-    }
+    public static Outcome<Wishes> Read(string text) => JsonText.Read(text, Read);
 
     private static Wishes Read(JsonCursor file)
     {
         var fields = JsonFields.Of(file, Fields);
-        if (fields.Required("passagework", "\"passagework\": 1") is { } version && version.Whole() != 1)
-        {
-            version.Refuse($"unknown version {version.Seen}", "1");
-        }
-
+        fields.RequireFirstVersion();
         var marks = fields.Optional("marks") is { } own ? MarksOf(own) : Wishes.Usual.Marks;
         ImmutableArray<string> known = [.. Criteria.All.Select(criterion => criterion.Id), .. marks.Keys];
         if (fields.Has("weights") && fields.Optional("order") is { } both)

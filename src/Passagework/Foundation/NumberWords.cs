@@ -44,6 +44,10 @@ internal static class NumberWords
             ? string.Create(CultureInfo.InvariantCulture, $"bar {first}")
             : string.Create(CultureInfo.InvariantCulture, $"bars {first} to {last}");
 
+    /// <summary>Such as <c>eighths, triplets and sixteenths</c>.</summary>
+    public static string List(IReadOnlyList<string> names) =>
+        names.Count < 2 ? string.Concat(names) : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}";
+
     /// <summary>The text with a capital first letter.</summary>
     public static string Sentence(string text) =>
         text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];

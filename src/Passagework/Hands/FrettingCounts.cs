@@ -41,10 +41,20 @@ public sealed record FrettingCounts
             SameFingerMoves = sameFinger,
             Shifts = shifts,
             FingerShare = shares,
-            EffectiveFingers = Math.Exp(
-                -shares.Where(share => share > 0).Sum(share => share * Math.Log(share))
-            ),
+            EffectiveFingers = EffectiveOf(shares.AsSpan()),
         };
+    }
+
+    /// <summary>e to the entropy of shares; 1 when all are 0.</summary>
+    internal static double EffectiveOf(ReadOnlySpan<double> shares)
+    {
+        var entropy = 0.0;
+        foreach (var share in shares)
+        {
+            entropy -= share > 0 ? share * Math.Log(share) : 0;
+        }
+
+        return Math.Exp(entropy);
     }
 
     // Fingers that roll, and those that go to another place otherwise.

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
-using System.Text.Json;
 using Passagework.Exercises;
 using Passagework.Foundation;
 
@@ -49,29 +47,12 @@ public static class PlayerJson
     }
 
     /// <summary>Reads a player file; everything unknown or out of range is refused with its JSON path.</summary>
-    public static Outcome<Player> Read(string text)
-    {
-        if (!JsonText.Parse(Encoding.UTF8.GetBytes(text)).TryGet(out var document, out var fault))
-        {
-            return fault;
-        }
-
-        using (document)
-        {
-            var faults = new FirstFault();
-            var player = Read(new JsonCursor(document.RootElement, "$", faults));
-            return faults.Fault is { } first ? first : player;
-        }
-    }
+    public static Outcome<Player> Read(string text) => JsonText.Read(text, Read);
 
     private static Player Read(JsonCursor file)
     {
         var fields = JsonFields.Of(file, Fields);
-        if (fields.Required("passagework", "\"passagework\": 1") is { } version && version.Whole() != 1)
-        {
-            version.Refuse($"unknown version {version.Seen}", "1");
-        }
-
+        fields.RequireFirstVersion();
         var player = fields.Optional("level") is { } level ? LevelOf(level) : Player.At(2);
         return player with
         {

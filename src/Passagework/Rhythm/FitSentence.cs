@@ -42,15 +42,10 @@ internal static class FitSentence
         };
         return said.Length == 1
             ? first
-            : $"{first} in {List(said[0])}"
+            : $"{first} in {NumberWords.List([.. said[0]])}"
                 + string.Concat(
-                    said.Skip(1).Select(group => $", {NumberWords.Of(group.Key)} in {List(group)}")
+                    said.Skip(1)
+                        .Select(group => $", {NumberWords.Of(group.Key)} in {NumberWords.List([.. group])}")
                 );
-    }
-
-    private static string List(IEnumerable<string> names)
-    {
-        var all = names.ToImmutableArray();
-        return all.Length == 1 ? all[0] : $"{string.Join(", ", all[..^1])} and {all[^1]}";
     }
 }

@@ -68,7 +68,7 @@ public sealed class GoldenPictureTests
 
     // Words as text, so that the files stay small and can be read.
     private static void Holds(string name, Page page) =>
-        GoldenFile.Holds(
+        GoldenPicture.Holds(
             $"{name}.svg",
             SvgWriter.Write(page, new SvgStyle { Words = SvgWords.Text }).OrThrow()
         );

@@ -24,4 +24,15 @@ public sealed class NumberWordsTests
     [InlineData("élan", "Élan")]
     public void A_sentence_begins_with_a_capital(string text, string expected) =>
         Assert.Equal(expected, NumberWords.Sentence(text));
+
+    [Fact]
+    public void A_list_ends_with_and()
+    {
+        Assert.Equal("", NumberWords.List([]));
+        Assert.Equal("eighths", NumberWords.List(["eighths"]));
+        Assert.Equal(
+            "eighths, triplets and sixteenths",
+            NumberWords.List(["eighths", "triplets", "sixteenths"])
+        );
+    }
 }

@@ -1,3 +1,5 @@
+using Passagework.Hands;
+
 namespace Passagework.Choosing.Discovery;
 
 /// <summary>The formulas of the measures, from what was counted.</summary>
@@ -10,19 +12,18 @@ internal static class CellFormulas
     /// <summary>e to the entropy of the shares of the fingers, open strings (the first count) left out; 1 when nothing is fretted.</summary>
     public static double EffectiveFingers(ReadOnlySpan<int> counts)
     {
-        var fingers = counts[1..];
-        var (notes, entropy) = (0, 0.0);
-        foreach (var count in fingers)
+        var notes = 0;
+        foreach (var count in counts[1..])
         {
             notes += count;
         }
 
-        foreach (var count in fingers)
+        Span<double> shares = stackalloc double[counts.Length - 1];
+        for (var finger = 0; finger < shares.Length && notes > 0; finger++)
         {
-            var share = (double)count / notes;
-            entropy -= count > 0 ? share * Math.Log(share) : 0;
+            shares[finger] = (double)counts[finger + 1] / notes;
         }
 
-        return Math.Exp(entropy);
+        return FrettingCounts.EffectiveOf(shares);
     }
 }

@@ -30,7 +30,7 @@ internal sealed class CellNamer
         var shape = Shape(offsets, mirrored ? -1 : 1);
         var accents = _space.Accents is [0]
             ? ""
-            : $", accents on {Listed([.. _space.Accents.Select(Ordinal)])}";
+            : $", accents on {NumberWords.List([.. _space.Accents.Select(Ordinal)])}";
         var step = _space.Step == 1 ? "" : $", each cell {NumberWords.Of(_space.Step)} notes on";
         var fret = _tellsFret ? $" near fret {Near(layout)}" : "";
         var strokes = _space.StrokesTold.Length == 1 ? "" : $", first stroke {StrokeWord(first)}";
@@ -53,7 +53,7 @@ internal sealed class CellNamer
             parts.Add(Part(step, run));
         }
 
-        return Listed(parts);
+        return NumberWords.List(parts);
     }
 
     private static string Part(int step, int run)
@@ -78,11 +78,11 @@ internal sealed class CellNamer
             Layout.PerString run => $"{NumberWords.Of(run.Count)} notes a string from {run.From}",
             Layout.Joined joined => $"boxes {Text(joined.First)} and {Text(joined.Second)} joined",
             Layout.Diagonal diagonal =>
-                $"diagonal of {Listed([.. diagonal.Pattern.Select(notes => NumberWords.Of(notes))])} from {diagonal.From}",
+                $"diagonal of {NumberWords.List([.. diagonal.Pattern.Select(notes => NumberWords.Of(notes))])} from {diagonal.From}",
             Layout.OneString one => $"string {Text(one.String)}, frets {Text(one.From)} to {Text(one.To)}",
             Layout.StringPair pair => $"{Strings(pair.Strings)} of box {Text(pair.Boxes[0])}",
             Layout.Chain chain =>
-                $"{Strings(chain.Strings)} through boxes {Listed([.. chain.Boxes.Select(Text)])}",
+                $"{Strings(chain.Strings)} through boxes {NumberWords.List([.. chain.Boxes.Select(Text)])}",
             Layout.OneSide side => $"{(side.High ? "high" : "low")} side of box {Text(side.Number)}",
             Layout.OpenPosition => "open position",
             Layout.Given given => $"the places {string.Join(' ', given.Places)}",
@@ -101,7 +101,7 @@ internal sealed class CellNamer
         };
 
     private static string Strings(ImmutableArray<int> strings) =>
-        $"strings {Listed([.. strings.Select(Text)])}";
+        $"strings {NumberWords.List([.. strings.Select(Text)])}";
 
     private static string DirectionWord(Direction direction) =>
         direction switch
@@ -119,9 +119,6 @@ internal sealed class CellNamer
             FirstStroke.Up => "up",
             _ => "as it comes easiest",
         };
-
-    private static string Listed(List<string> parts) =>
-        parts.Count == 1 ? parts[0] : $"{string.Join(", ", parts[..^1])} and {parts[^1]}";
 
     private static string Ordinal(int entry) => $"note {Text(entry + 1)}";
 

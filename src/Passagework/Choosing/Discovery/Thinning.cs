@@ -21,7 +21,7 @@ internal static class Thinning
         return
         [
             .. boxes
-                .Where(box => !boxes.Exists(other => Beats(other.Key, box.Key)))
+                .Where(box => !boxes.Exists(other => ParetoFront.Dominates(other.Key, box.Key)))
                 .Select(box => box.Best)
                 .Order(),
         ];
@@ -29,22 +29,6 @@ internal static class Thinning
 
     private static double[] BoxOf(double[] row, double[] errors) =>
         [.. row.Zip(errors, (value, error) => error > 0 ? Math.Floor(value / error) : value)];
-
-    private static bool Beats(double[] one, double[] other)
-    {
-        var better = false;
-        for (var k = 0; k < one.Length; k++)
-        {
-            if (one[k] < other[k])
-            {
-                return false;
-            }
-
-            better |= one[k] > other[k];
-        }
-
-        return better;
-    }
 
     private sealed class BoxComparer : IEqualityComparer<double[]>
     {

@@ -22,7 +22,7 @@ internal sealed class AmbiguityVoice : ICriterionVoice
         }
 
         var drift = Drift(candidate);
-        var first = $"announces {Shares.List(locked)}: each group starts on a beat";
+        var first = $"announces {NumberWords.List(locked)}: each group starts on a beat";
         return drift.Length == 0 ? first : $"{first}; {drift}";
     }
 
@@ -35,8 +35,8 @@ internal sealed class AmbiguityVoice : ICriterionVoice
         }
 
         return own.Count == 0
-            ? $"no one feel is announced, where the other locks to {Shares.List(others)}"
-            : $"the accents visit more places of the beat (it locks to {Shares.List(own)}, the other to {Shares.List(others)})";
+            ? $"no one feel is announced, where the other locks to {NumberWords.List(others)}"
+            : $"the accents visit more places of the beat (it locks to {NumberWords.List(own)}, the other to {NumberWords.List(others)})";
     }
 
     // In which plain feels accents wander, and how long until they are back at a bar line.
@@ -59,9 +59,9 @@ internal sealed class AmbiguityVoice : ICriterionVoice
             .GroupBy(feel => feel.Bars)
             .OrderBy(same => same.Key)
             .Select(same =>
-                $"in {Shares.List([.. same.Select(feel => feel.Name)])} its accents drift for {NumberWords.Of(same.Key, "bar")}"
+                $"in {NumberWords.List([.. same.Select(feel => feel.Name)])} its accents drift for {NumberWords.Of(same.Key, "bar")}"
             );
-        return Shares.List([.. drifting]);
+        return NumberWords.List([.. drifting]);
     }
 
     // Of the ways of dividing the beat that the figure counts.

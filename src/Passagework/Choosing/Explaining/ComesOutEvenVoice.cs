@@ -17,7 +17,7 @@ internal sealed class ComesOutEvenVoice : ICriterionVoice
             0 => $"comes out within {Phrase} in none of {NumberWords.Of(all)} feels",
             var count when count == all => $"comes out within {Phrase} in every feel",
             var count =>
-                $"comes out within {Phrase} in {NumberWords.Of(count)} of {NumberWords.Of(all)} feels ({Shares.List(even)})",
+                $"comes out within {Phrase} in {NumberWords.Of(count)} of {NumberWords.Of(all)} feels ({NumberWords.List(even)})",
         };
     }
 

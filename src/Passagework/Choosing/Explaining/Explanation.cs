@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Passagework.Foundation;
 
 namespace Passagework.Choosing.Explaining;
 
@@ -47,7 +48,7 @@ public sealed record Explanation
             var tied = answer
                 .Ranking.Standings.Where(standing => standing.Place == 1)
                 .Select(standing => answer.Candidates[standing.Candidate].Source.Mention);
-            return $"First, and level: {Shares.List([.. tied])}.";
+            return $"First, and level: {NumberWords.List([.. tied])}.";
         }
 
         return answer.LeadIsClear

@@ -36,7 +36,7 @@ internal sealed class Pair(ChoiceAnswer answer, int first, int second)
         if (ahead.Count > 0)
         {
             var clearly = ahead.Count == 1 ? "not clearly" : "on none of them clearly";
-            return $"By the figures it is ahead on {Shares.List(ahead)}, but {clearly}.";
+            return $"By the figures it is ahead on {NumberWords.List(ahead)}, but {clearly}.";
         }
 
         var unknown = answer
@@ -44,7 +44,7 @@ internal sealed class Pair(ChoiceAnswer answer, int first, int second)
             .Select(k => answer.Criteria[k].Title)
             .ToList();
         return unknown.Count > 0
-            ? $"It is ahead only because one of the two has no figure for {Shares.List(unknown)}."
+            ? $"It is ahead only because one of the two has no figure for {NumberWords.List(unknown)}."
             : "The two measure alike on everything that counts.";
     }
 

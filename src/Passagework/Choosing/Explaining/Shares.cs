@@ -40,8 +40,4 @@ internal static class Shares
     /// <summary>A tempo in whole beats a minute.</summary>
     public static string Bpm(double notesPerSecond, int notesPerBeat) =>
         Math.Round(60 * notesPerSecond / notesPerBeat).ToString(CultureInfo.InvariantCulture);
-
-    /// <summary>Such as <c>eighths, triplets and sixteenths</c>.</summary>
-    public static string List(IReadOnlyList<string> names) =>
-        names.Count < 2 ? string.Concat(names) : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}";
 }

@@ -94,6 +94,15 @@ public enum Anchor
 /// <param name="Corners">Its corners in order; at least three.</param>
 public sealed record PolygonMark(ImmutableArray<Point> Corners) : Mark
 {
+    /// <summary>The corners of a rectangle about its centre.</summary>
+    public static ImmutableArray<Point> RectangleAbout(Point centre, double width, double height) =>
+        [
+            centre.Moved(-width / 2, -height / 2),
+            centre.Moved(width / 2, -height / 2),
+            centre.Moved(width / 2, height / 2),
+            centre.Moved(-width / 2, height / 2),
+        ];
+
     /// <summary>How the inside is drawn.</summary>
     public Filling Filling { get; init; }
 

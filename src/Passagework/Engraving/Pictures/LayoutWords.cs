@@ -39,14 +39,12 @@ internal static class LayoutWords
     private static string Boxes(IEnumerable<string> numbers)
     {
         var all = numbers.ToList();
-        return all.Count == 1 ? $"box {all[0]}" : $"boxes {List(all)}";
+        return all.Count == 1 ? $"box {all[0]}" : $"boxes {NumberWords.List(all)}";
     }
 
     private static string Strings(IEnumerable<int> strings)
     {
         var all = strings.Select(number => $"{number}").ToList();
-        return all.Count == 1 ? $"string {all[0]}" : $"strings {List(all)}";
+        return all.Count == 1 ? $"string {all[0]}" : $"strings {NumberWords.List(all)}";
     }
-
-    private static string List(List<string> all) => $"{string.Join(", ", all.SkipLast(1))} and {all[^1]}";
 }

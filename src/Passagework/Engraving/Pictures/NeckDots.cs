@@ -106,13 +106,8 @@ internal sealed class NeckDots(NeckFrame frame, NeckNotes notes, Realization rea
             };
         }
 
-        var half = ((SquareShare * frame.DotMm) - OutlineMm) / 2;
-        return new PolygonMark([
-            centre.Moved(-half, -half),
-            centre.Moved(half, -half),
-            centre.Moved(half, half),
-            centre.Moved(-half, half),
-        ])
+        var side = (SquareShare * frame.DotMm) - OutlineMm;
+        return new PolygonMark(PolygonMark.RectangleAbout(centre, side, side))
         {
             Id = id,
             Kind = kind + "-root",

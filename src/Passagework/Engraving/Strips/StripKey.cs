@@ -72,12 +72,7 @@ internal sealed class StripKey(StripPlan plan)
     private static IEnumerable<Mark> Over(string id, Point at)
     {
         var (width, height) = (1.9, 2.6);
-        yield return new PolygonMark([
-            at.Moved(-width / 2, -height / 2),
-            at.Moved(width / 2, -height / 2),
-            at.Moved(width / 2, height / 2),
-            at.Moved(-width / 2, height / 2),
-        ])
+        yield return new PolygonMark(PolygonMark.RectangleAbout(at, width, height))
         {
             Id = id,
             Kind = "key-sign",
@@ -107,12 +102,7 @@ internal sealed class StripKey(StripPlan plan)
     private static IEnumerable<Mark> Bar(string id, Point at, Ink ink, Filling filling)
     {
         var (width, height) = (1.9, 3.4);
-        yield return new PolygonMark([
-            at.Moved(-width / 2, -height / 2),
-            at.Moved(width / 2, -height / 2),
-            at.Moved(width / 2, height / 2),
-            at.Moved(-width / 2, height / 2),
-        ])
+        yield return new PolygonMark(PolygonMark.RectangleAbout(at, width, height))
         {
             Id = id,
             Kind = "key-sign",

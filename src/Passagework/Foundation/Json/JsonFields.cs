@@ -68,6 +68,15 @@ internal sealed class JsonFields
         return null;
     }
 
+    /// <summary>Requires the mark of the first version of a file format.</summary>
+    public void RequireFirstVersion()
+    {
+        if (Required("passagework", "\"passagework\": 1") is { } version && version.Whole() != 1)
+        {
+            version.Refuse($"unknown version {version.Seen}", "1");
+        }
+    }
+
     /// <summary>A field, null where it is left out.</summary>
     public JsonCursor? Optional(string name) => _fields.TryGetValue(name, out var field) ? field : null;
 

@@ -37,6 +37,22 @@ internal static class JsonText
         }
     }
 
+    /// <summary>What a reader makes of a text, or the first fault that it noted.</summary>
+    public static Outcome<T> Read<T>(string text, Func<JsonCursor, T> read)
+    {
+        if (!Parse(Encoding.UTF8.GetBytes(text)).TryGet(out var document, out var fault))
+        {
+            return fault;
+        }
+
+        using (document)
+        {
+            var faults = new FirstFault();
+            var value = read(new JsonCursor(document.RootElement, "$", faults));
+            return faults.Fault is { } first ? first : value;
+        }
+    }
+
     /// <summary>The message for a file above the limit.</summary>
     public static Fault TooLong(long length) =>
         new(

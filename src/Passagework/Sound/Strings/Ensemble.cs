@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Passagework.Instrument;
+using Passagework.Theory;
 
 namespace Passagework.Sound.Strings;
 
@@ -116,7 +117,7 @@ internal sealed class Ensemble
     private long Ring(int index, Stroke stroke, double times)
     {
         var law = _voicing.LossOf(_opens[index], stroke.Event.Key);
-        var hertz = 440 * Math.Exp((stroke.Event.Key - 69) * Math.Log(2) / 12);
+        var hertz = EqualTemperament.FrequencyOf(stroke.Event.Key).Value;
         var natural = Math.Min(LongestRing, times * law.Sixty(Math.Tau * hertz, hertz)) * _sampleRate;
         return (long)
             Math.Min(natural, stroke.Release - stroke.Start + (stroke.Fade * times) + StringVoice.Block);

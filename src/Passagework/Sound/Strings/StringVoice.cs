@@ -1,3 +1,5 @@
+using Passagework.Theory;
+
 namespace Passagework.Sound.Strings;
 
 /// <summary>One string in time: its strokes, its waveguide, and the second swing that the other strings drive too.</summary>
@@ -48,7 +50,7 @@ internal sealed class StringVoice
         _open = open;
         _noise = noise;
         _path = new(noise.SampleRate);
-        _pickupDelay = voicing.Pickup * noise.SampleRate / Hertz(open);
+        _pickupDelay = voicing.Pickup * noise.SampleRate / EqualTemperament.FrequencyOf(open).Value;
         var history = (noise.SampleRate / 25) + 64;
         _loops = (new(history), new(history));
     }
@@ -230,13 +232,11 @@ internal sealed class StringVoice
             law = _released ? law.Damped(Voicing.Flesh) : law;
         }
 
-        var hertz = Hertz(key);
+        var hertz = EqualTemperament.FrequencyOf(key).Value;
         taps.Main.Tune(hertz, law, _noise.SampleRate);
         var across = hertz * Math.Exp(AcrossCents * Math.Log(2) / 1200);
         taps.Across.Tune(across, law with { Pass = law.Pass * AcrossPass }, _noise.SampleRate);
     }
-
-    private static double Hertz(double key) => 440 * Math.Exp((key - 69) * Math.Log(2) / 12);
 
     private void Make(long sample, int from, int length)
     {

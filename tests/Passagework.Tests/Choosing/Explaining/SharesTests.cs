@@ -26,12 +26,4 @@ public sealed class SharesTests
         double other,
         string expected
     ) => Assert.Equal(expected, Shares.Against(one, other, " to 100"));
-
-    [Fact]
-    public void A_list_ends_with_and()
-    {
-        Assert.Equal("", Shares.List([]));
-        Assert.Equal("eighths", Shares.List(["eighths"]));
-        Assert.Equal("eighths, triplets and sixteenths", Shares.List(["eighths", "triplets", "sixteenths"]));
-    }
 }

@@ -28,7 +28,7 @@ public sealed partial class SvgWriterTests
 
     [Fact]
     public void A_small_page_is_written_as_accepted() =>
-        GoldenFile.Holds("small-page.svg", SvgWriter.Write(Small, SvgStyle.Screen).OrThrow());
+        GoldenPicture.Holds("small-page.svg", SvgWriter.Write(Small, SvgStyle.Screen).OrThrow());
 
     [Theory]
     [InlineData(SvgWords.Outlines)]

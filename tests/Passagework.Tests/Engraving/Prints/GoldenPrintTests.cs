@@ -20,7 +20,7 @@ public sealed class GoldenPrintTests
         };
         var page = ExercisePrint.Picture(Played.Measured(id), options).OrThrow();
 
-        GoldenFile.Holds(
+        GoldenPicture.Holds(
             $"print-{id}.svg",
             SvgWriter.Write(page, new SvgStyle { Words = SvgWords.Text }).OrThrow()
         );
