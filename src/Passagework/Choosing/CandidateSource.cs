@@ -53,7 +53,7 @@ public sealed record CandidateSource(string Id, string Title, string Family, Imm
     ) =>
         new(
             id,
-            recipe.Title ?? id,
+            string.IsNullOrWhiteSpace(recipe.Title) ? id : recipe.Title,
             Library.All.FirstOrDefault(known => known.Id == id)?.Family ?? id,
             [With(recipe, technique, recipe.Picking.First)]
         );

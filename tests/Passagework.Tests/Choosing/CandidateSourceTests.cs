@@ -77,6 +77,17 @@ public sealed class CandidateSourceTests
         Assert.Equal(("drill", "'Saltmarsh drill'"), (source.Family, source.Mention));
     }
 
+    [Theory]
+    [InlineData("groups-of-five-up", "groups-of-five-up")]
+    [InlineData("drill", "'drill'")]
+    public void An_exercise_without_a_title_is_called_by_its_name(string id, string mention)
+    {
+        var recipe = Library.Find("groups-of-five-up").OrThrow().Recipe;
+
+        Assert.Equal(mention, CandidateSource.OfForm(id, recipe with { Title = "" }).Mention);
+        Assert.Equal(mention, CandidateSource.OfForm(id, recipe with { Title = " " }).Mention);
+    }
+
     [Fact]
     public void A_change_of_the_first_stroke_leaves_one_form()
     {
