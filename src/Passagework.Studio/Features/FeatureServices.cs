@@ -1,4 +1,5 @@
 using Passagework.Studio.Features.Exercises;
+using Passagework.Studio.Features.Exporting;
 using Passagework.Studio.Features.Settings;
 
 namespace Passagework.Studio.Features;
@@ -18,5 +19,6 @@ internal static class FeatureServices
         services.AddSingleton<CopyExercise>();
         services.AddSingleton<AnnotateExercise>();
         services.AddSingleton<ThrowAwayExercise>();
+        services.AddExporting();
     }
 }
