@@ -78,9 +78,9 @@ internal sealed class CompactPath(Pen pen, PxFrame frame) : ICompactElement
                 svg.Append(" stroke-width=\"").Number(pen.WidthPx).Append('"');
             if (pen.Dash.Length > 0)
                 svg.Append(" stroke-dasharray=\"").Append(pen.Dash).Append('"');
-            if (pen.IsRound)
-                svg.Append(pen.Filling == Filling.None ? " stroke-linecap=\"round\"" : " stroke-linejoin=\"round\"");
-            return svg.ToString();
+            var round =
+                pen.Filling == Filling.None ? " stroke-linecap=\"round\"" : " stroke-linejoin=\"round\"";
+            return svg.Append(pen.IsRound ? round : "").ToString();
         }
     }
 

@@ -74,7 +74,8 @@ internal sealed class CompactSvg(PxFrame frame)
 
     // A box that is not flat, as bars are, is a thick upright line.
     private static LineMark? AsLine(PolygonMark box) =>
-        box.Corners is [var a, var b, var c, var d] && (a.Y, b.X, c.Y, d.X) == (b.Y, c.X, d.Y, a.X)
+        box.Corners is [var a, var b, var c, var d]
+        && (a.Y, b.X, c.Y, d.X) == (b.Y, c.X, d.Y, a.X)
         && Math.Abs(b.X - a.X) <= 2 * Math.Abs(c.Y - a.Y)
             ? new LineMark(
                 new Point((a.X + b.X) / 2, a.Y),

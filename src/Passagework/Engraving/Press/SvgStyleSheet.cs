@@ -60,7 +60,9 @@ internal static class SvgStyleSheet
         foreach (var ink in Enum.GetValues<Ink>())
             css.Append(CultureInfo.InvariantCulture, $".{Class(ink)}{{{Declared("color", ink, style)}}}");
 
-        css.Append(CultureInfo.InvariantCulture, $".{Ground}{{").Append(Declared("fill", Ink.Paper, style)).Append('}');
+        css.Append(CultureInfo.InvariantCulture, $".{Ground}{{")
+            .Append(Declared("fill", Ink.Paper, style))
+            .Append('}');
         if (style.Words == SvgWords.Text)
         {
             foreach (var face in Enum.GetValues<Face>())

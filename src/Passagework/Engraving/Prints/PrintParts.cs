@@ -54,7 +54,9 @@ internal sealed record PrintParts(Figure Head, Score Score, ImmutableArray<Figur
 
     private static Outcome<HandsStrip?> StripOf(Measurement measured, PrintOptions options) =>
         options.Strip
-            ? HandsStrip.Of(measured, StripTempo.Of(measured, options.TempoBpm)).Then<HandsStrip?>(strip => strip)
+            ? HandsStrip
+                .Of(measured, StripTempo.Of(measured, options.TempoBpm))
+                .Then<HandsStrip?>(strip => strip)
             : (HandsStrip?)null;
 
     private static Fault? Unprintable(Recipe recipe) =>

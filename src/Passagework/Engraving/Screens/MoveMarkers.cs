@@ -41,7 +41,7 @@ internal static class MoveMarkers
             var elements = new CompactSvg(new PxFrame(UnitsPerSpace));
             foreach (var mark in new SignDrawing("", ink, null, 1).Draw(sign, default))
             {
-                elements.Add(new ReadyMark(mark, null));
+                elements.Add(ReadyMark.Of(mark));
             }
 
             SignDefs.Open(svg, Id(sign, ink), ink).Append("<g transform=\"scale(");

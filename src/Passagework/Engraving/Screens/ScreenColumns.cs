@@ -43,7 +43,12 @@ internal static class ScreenColumns
     }
 
     /// <summary>One rectangle for each, as high as the system; that of the chosen note is the band.</summary>
-    public static void Write(StringBuilder svg, ImmutableArray<ScreenNote> notes, double heightPx, int? chosen)
+    public static void Write(
+        StringBuilder svg,
+        ImmutableArray<ScreenNote> notes,
+        double heightPx,
+        int? chosen
+    )
     {
         svg.Append("<g class=\"pw-hits\" fill=\"none\" pointer-events=\"all\">");
         foreach (var note in notes)
@@ -64,5 +69,6 @@ internal static class ScreenColumns
     }
 
     /// <summary>Pixels to the tenth, as the picture has them.</summary>
-    public static double Tenth(double px) => Math.Round(px, CompactSvg.PxPlaces, MidpointRounding.AwayFromZero);
+    public static double Tenth(double px) =>
+        Math.Round(px, CompactSvg.PxPlaces, MidpointRounding.AwayFromZero);
 }

@@ -18,8 +18,7 @@ public static class ScreenDefs
     /// The classes of the pictures as CSS: inks in the variables of the look's tokens (<c>--ink</c>, <c>--soft</c>,
     /// <c>--fretting</c> …, with the light colours where a page sets none), and the faces, whose fonts the page brings.
     /// </summary>
-    public static string StyleSheet { get; } =
-        SvgStyleSheet.OfScreen();
+    public static string StyleSheet { get; } = SvgStyleSheet.OfScreen();
 
     private static string Write()
     {

@@ -9,8 +9,11 @@ namespace Passagework.Engraving.Screens;
 /// <summary>How a score for a screen is engraved: in millimetres of a usual staff, each so many pixels.</summary>
 internal sealed class ScreenLayout
 {
-    private const double StaffMm = 7;
-    private const double SpacesPerStaff = 4;
+    /// <summary>Height of the staff in millimetres; what it is on the screen follows from the pixels of a space.</summary>
+    public const double StaffMm = 7;
+
+    /// <summary>Distance of two staff lines in millimetres.</summary>
+    public const double SpaceMm = StaffMm / 4;
 
     // From which widths on rows are named and lines may be longer.
     private const double NamedFromPx = 900;
@@ -19,11 +22,11 @@ internal sealed class ScreenLayout
 
     // The look's sizes: figures 13.5 px at its staff space and never below 13, tab digits 1.2 spaces high and on a small
     // staff never below 10.4 px, numerals 16 px.
-    private const double TextPx = 13.5;
+    private const double TextSpaces = 13.5 / ScreenOptions.UsualSpacePx;
     private const double LeastTextPx = 13;
     private const double DigitSpaces = 1.2;
     private const double LeastDigitPx = 10.4;
-    private const double NumeralPx = 16;
+    private const double NumeralSpaces = 16 / ScreenOptions.UsualSpacePx;
 
     // Chosen by eye: the halves of the strip, and its widest bars.
     private const double HalfStrip = 5.4;
@@ -32,11 +35,10 @@ internal sealed class ScreenLayout
     public ScreenLayout(ScreenOptions options, Meter meter)
     {
         Options = options;
-        var pxPerMm = options.SpacePx / (StaffMm / SpacesPerStaff);
+        var pxPerMm = options.SpacePx / SpaceMm;
         IsNamed = options.WidthPx >= NamedFromPx;
         Frame = new PxFrame(pxPerMm, IsNamed ? ScreenMargin.WidthPx : 0);
-        var text = TextPx / ScreenOptions.UsualSpacePx;
-        Strip = new StripLook(HalfStrip, WidestBar, text)
+        Strip = new StripLook(HalfStrip, WidestBar, TextSpaces)
         {
             LeastTextMm = LeastTextPx / pxPerMm,
             GridMm = 1 / pxPerMm,
@@ -48,12 +50,7 @@ internal sealed class ScreenLayout
             WidthMm = (options.WidthPx - Frame.LeftPx) / pxPerMm,
             StaffMm = StaffMm,
             GridMm = 1 / pxPerMm,
-            Letters = new ScoreLetters(DigitSpaces, text, text, NumeralPx / ScreenOptions.UsualSpacePx)
-            {
-                LeastDigitMm = LeastDigitPx / pxPerMm,
-                LeastTextMm = LeastTextPx / pxPerMm,
-                LeastFingerMm = 0,
-            },
+            Letters = LettersFor(pxPerMm),
             LongestSystem = Longest(options.WidthPx, meter),
             Layout = LayoutOf(options),
             Fingers = options.Fingers,
@@ -77,6 +74,15 @@ internal sealed class ScreenLayout
 
     /// <summary>How the strip is drawn.</summary>
     public StripLook Strip { get; }
+
+    /// <summary>Words and figures for a screen with so many pixels a millimetre.</summary>
+    public static ScoreLetters LettersFor(double pxPerMm) =>
+        new(DigitSpaces, TextSpaces, TextSpaces, NumeralSpaces)
+        {
+            LeastDigitMm = LeastDigitPx / pxPerMm,
+            LeastTextMm = LeastTextPx / pxPerMm,
+            LeastFingerMm = 0,
+        };
 
     // Two beats that are half a bar are read at a glance; of an odd number of beats the bar stays whole where it fits.
     private static Fraction? Longest(double widthPx, Meter meter)

@@ -21,7 +21,10 @@ internal sealed class ScreenLocks(Recipe recipe, double spaceMm)
             foreach (var kind in Kinds(held).Distinct())
             {
                 // Of a chord the highest tone, which is the note itself, is written last.
-                if (system.Marks.LastOrDefault(mark => mark.Note == held.Note && mark.Kind == kind) is { } mark)
+                if (
+                    system.Marks.LastOrDefault(mark => mark.Note == held.Note && mark.Kind == kind) is
+                    { } mark
+                )
                 {
                     yield return Frame(mark);
                 }

@@ -65,12 +65,7 @@ internal sealed class ScreenMargin(PxFrame frame)
         return boxes.Count == 0 ? null : (boxes.Min(box => box.Top) + boxes.Max(box => box.Bottom)) / 2;
     }
 
-    private IEnumerable<Mark> Hand(
-        ScoreSystem system,
-        string name,
-        (double Top, double Bottom) half,
-        Ink ink
-    )
+    private IEnumerable<Mark> Hand(ScoreSystem system, string name, (double Top, double Bottom) half, Ink ink)
     {
         var middle = frame.Length((half.Top + half.Bottom) / 2);
         yield return Word(system, name, middle - (LeadingPx / 2), ink);
@@ -86,7 +81,7 @@ internal sealed class ScreenMargin(PxFrame frame)
         var box = TextFont.InkBox("x", Face.SmallCaps, SizePx);
         var y = middlePx - ((box.Top + box.Bottom) / 2);
         // Letter-space after the last letter is none of the word.
-        var x = (TrackingEm * SizePx) - GapPx;
+        const double x = (TrackingEm * SizePx) - GapPx;
         return new TextMark(
             name,
             new Point(x / frame.PxPerMm, y / frame.PxPerMm),

@@ -17,11 +17,7 @@ internal sealed class ScreenSystemWriter(Realization realization, ScreenLayout l
     private readonly PxFrame _frame = layout.Frame;
     private readonly ScreenOptions _options = layout.Options;
     private readonly ScreenMargin _margin = new(layout.Frame);
-    private readonly ScreenLocks _locks = new(
-        realization.Line.Recipe,
-        layout.Options.SpacePx / layout.Frame.PxPerMm
-    );
-    private readonly double _spaceMm = layout.Options.SpacePx / layout.Frame.PxPerMm;
+    private readonly ScreenLocks _locks = new(realization.Line.Recipe, ScreenLayout.SpaceMm);
     private readonly ImmutableArray<StripMove> _moves = StripMoves.Of(realization);
     private readonly string _title = SheetDefaults.TitleOf(realization.Line.Recipe);
 
@@ -39,7 +35,9 @@ internal sealed class ScreenSystemWriter(Realization realization, ScreenLayout l
     }
 
     private static Mark Inked(Mark mark) =>
-        mark is { Kind: "group" or "group-line" or "group-hook" } or TextMark { Kind: "count", Face: Face.Sans }
+        mark
+            is { Kind: "group" or "group-line" or "group-hook" }
+                or TextMark { Kind: "count", Face: Face.Sans }
             ? mark with
             {
                 Ink = Ink.Soft,
@@ -82,10 +80,7 @@ internal sealed class ScreenSystemWriter(Realization realization, ScreenLayout l
 
         AddMoves(elements, system, notes);
         var svg = new StringBuilder(16_384);
-        var id = string.Create(
-            CultureInfo.InvariantCulture,
-            $"{_options.IdPrefix}system-{system.Number}"
-        );
+        var id = string.Create(CultureInfo.InvariantCulture, $"{_options.IdPrefix}system-{system.Number}");
         var bars = NumberWords.Sentence(NumberWords.Bars(system.FirstBar, system.LastBar));
         ScreenSvg.Open(svg, id, (_options.WidthPx, heightPx), $"{bars} of {_title}");
         ScreenColumns.Write(svg, notes, heightPx, _options.Chosen);
@@ -112,7 +107,7 @@ internal sealed class ScreenSystemWriter(Realization realization, ScreenLayout l
         void Add(MoveSign? sign, Ink ink, Point at)
         {
             if (sign is { } shown)
-                elements.Add(MoveMarkers.Id(shown, ink), ink, _spaceMm, at);
+                elements.Add(MoveMarkers.Id(shown, ink), ink, ScreenLayout.SpaceMm, at);
         }
     }
 

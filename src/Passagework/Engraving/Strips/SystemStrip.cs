@@ -40,7 +40,9 @@ internal sealed class SystemStrip
         _fretting = Named(new Side(Ink.Fretting, "fretting", -1, plan.Times.Fretting));
         _picking = Named(new Side(Ink.Picking, "picking", 1, plan.Times.Picking));
         var half = look.HalfHeight * space;
-        var middle = Snapped(system.HeightMm + _fretting.Names.RoomBeyond + ((GapAbove + SignRoom) * space) + half);
+        var middle = Snapped(
+            system.HeightMm + _fretting.Names.RoomBeyond + ((GapAbove + SignRoom) * space) + half
+        );
         _frame = new StripFrame(middle, half, half / plan.Scale.Ms, space);
     }
 
@@ -123,7 +125,12 @@ internal sealed class SystemStrip
             var bar = new DemandBar(side, note, x, _barWidth, _space);
             var known = side.Ink == Ink.Fretting ? !demand.FrettingIsAssumed : !demand.PickingIsAssumed;
             _marks.AddRange(
-                bar.Draw(_frame.Middle, Snapped(ms * _frame.MmPerMs), side.Limits[note] * _frame.MmPerMs, known)
+                bar.Draw(
+                    _frame.Middle,
+                    Snapped(ms * _frame.MmPerMs),
+                    side.Limits[note] * _frame.MmPerMs,
+                    known
+                )
             );
         }
 

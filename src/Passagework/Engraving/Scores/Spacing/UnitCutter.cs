@@ -62,7 +62,11 @@ internal sealed class UnitCutter(
     private bool Fits(ImmutableArray<Column> piece)
     {
         var unit = measure(piece);
-        return SystemBreaks.Fits(unit.Natural - unit.Spared.Natural, unit.Least - unit.Spared.Least, line.Room);
+        return SystemBreaks.Fits(
+            unit.Natural - unit.Spared.Natural,
+            unit.Least - unit.Spared.Least,
+            line.Room
+        );
     }
 
     private IEnumerable<ImmutableArray<Column>> Beats(ImmutableArray<Column> bar)
