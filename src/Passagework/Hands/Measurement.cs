@@ -7,6 +7,8 @@ namespace Passagework.Hands;
 /// <summary>What an exercise asks of each hand of one player, and how it sits against the beat.</summary>
 public sealed record Measurement
 {
+    internal Measurement(PlannedLine planned) => Planned = planned;
+
     /// <summary>For whom.</summary>
     public required Player Player { get; init; }
 
@@ -36,6 +38,9 @@ public sealed record Measurement
 
     /// <summary>How the groups sit against the beat; null where no groups are given.</summary>
     public required GroupFit? Fit { get; init; }
+
+    /// <summary>Both hands as they were planned.</summary>
+    internal PlannedLine Planned { get; }
 
     /// <summary>Balance of the hands times evenness over the fingers, 0 to 1; null with the balance.</summary>
     public double? EvenLoad => Balance * Evenness;
