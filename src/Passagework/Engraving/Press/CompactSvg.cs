@@ -68,8 +68,6 @@ internal sealed class CompactSvg(PxFrame frame)
                 WriteAlike(svg, alike.Key, [.. alike]);
             }
         }
-
-        svg.Append("</g>");
     }
 
     // A box that is not flat, as bars are, is a thick upright line.

@@ -30,7 +30,8 @@ internal static class SignDefs
         (RestWhole, Rest32nd, [Ink.Main]),
         (AugmentationDot, AugmentationDot, [Ink.Main]),
         (Tuplet3, Tuplet7, [Ink.Main]),
-        (AccidentalFlat, AccidentalSharp, [Ink.Main]),
+        // Also among words.
+        (AccidentalFlat, AccidentalSharp, [Ink.Main, Ink.Soft, Ink.Paper]),
         (ArticAccentAbove, ArticStaccatoBelow, [Ink.Main]),
         (StringsDownBow, StringsDownBow, [Ink.Picking]),
         (StringsUpBow, StringsUpBow, [Ink.Picking]),
@@ -40,8 +41,6 @@ internal static class SignDefs
         (FingeringALower, FingeringALower, [Ink.Picking]),
         (Fingering0, Fingering4, [Ink.Fretting]),
         (GuitarVibratoStroke, GuitarVibratoStroke, [Ink.Main]),
-        // Flat, natural and sharp among words.
-        (0x266D, 0x266F, [Ink.Main, Ink.Soft, Ink.Paper]),
     ];
 
     private static readonly FrozenSet<(int CodePoint, Ink Ink)> Known = Kinds

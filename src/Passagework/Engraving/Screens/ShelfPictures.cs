@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Passagework.Engraving.Drawing;
+using Passagework.Engraving.Fonts;
 using Passagework.Engraving.Press;
 using Passagework.Engraving.Scores;
 using Passagework.Engraving.Sheets;
@@ -64,8 +65,8 @@ public static class ShelfPictures
     }
 
     /// <summary>
-    /// The first bar as tab without note values; as much of it as fits, which its sentence tells. Refused where not a single
-    /// note fits.
+    /// The first bar as tab without note values or what stands over it; as much as fits, which its sentence tells. Refused where
+    /// not a single note fits.
     /// </summary>
     /// <param name="realization">What is played.</param>
     /// <param name="widthPx">Width, 100 to 2,000.</param>
@@ -83,12 +84,12 @@ public static class ShelfPictures
             {
                 var system = score.Systems[0];
                 var rest = score.Systems.Length > 1 ? ", its first part" : "";
-                var places = system.Columns.SelectMany(column => column.Heads).Select(head => head.Place);
-                var figure = new Figure(system.WidthMm, system.HeightMm, system.Marks)
-                {
-                    Description = $"The first bar as tab{rest}: {string.Join(", ", places)}.",
-                };
-                return ScreenPicture.Of(figure, PxPerMm);
+                var places = system
+                    .Columns.SelectMany(column => column.Heads)
+                    .Where(head => !head.TiedBack)
+                    .Select(head => head.Place);
+                var words = $"The first bar as tab{rest}: {string.Join(", ", places)}.";
+                return ScreenPicture.Of(Row(system) with { Description = words }, PxPerMm);
             });
     }
 
@@ -97,16 +98,25 @@ public static class ShelfPictures
     {
         var onset = realization.Notes[0].Note.Onset;
         var bar = (int)(onset / realization.Line.Recipe.Rhythm.Meter.Bar).Floor();
-        var cut = BarCut.Take(realization, bar, bar + 1)!;
-        return cut with { Notes = [.. cut.Notes.Select(Plain)] };
+        return BarCut.Take(realization, bar, bar + 1)!;
     }
 
-    // Accents would stand over the row.
-    private static PlayedNote Plain(PlayedNote note) =>
-        note with
-        {
-            Note = note.Note with { Accent = false },
-        };
+    // The tab in the middle of the row; what reaches out of the row is left out.
+    private static Figure Row(ScoreSystem system)
+    {
+        const double rowMm = RowPx / PxPerMm;
+        var tab = system.Tab!.Value;
+        var row = new Box(double.NegativeInfinity, 0, double.PositiveInfinity, rowMm);
+        return new Figure(
+            system.WidthMm,
+            rowMm,
+            [
+                .. system
+                    .Marks.Select(mark => mark.Moved(0, (rowMm - tab.TopMm - tab.BottomMm) / 2))
+                    .Where(mark => row.Holds(MarkBox.Of(mark))),
+            ]
+        );
+    }
 
     private static ScoreOptions TabOptions(double widthPx) =>
         new()
