@@ -7,8 +7,6 @@ namespace Passagework.Sound.Takes;
 /// <summary>A note of a performance as the hands come to it.</summary>
 internal sealed record TakeNote
 {
-    private const double Instant = 1e-6;
-
     /// <summary>Its place in the order of playing, from 0.</summary>
     public required int Number { get; init; }
 
@@ -41,7 +39,7 @@ internal sealed record TakeNote
     {
         var timed = performance.Times.Notes;
         var played = realization.Notes.ToDictionary(note => note.Note.Index);
-        var events = EventsByNote(performance);
+        var events = performance.EventsByNote();
         var notes = ImmutableArray.CreateBuilder<TakeNote>(timed.Length);
         for (var i = 0; i < timed.Length; i++)
         {
@@ -71,16 +69,5 @@ internal sealed record TakeNote
         double? after = i + 1 < timed.Length ? timed[i + 1].OnsetSeconds - timed[i].OnsetSeconds : null;
         var alone = timed[i].EndSeconds - timed[i].OnsetSeconds;
         return (before ?? after ?? alone, after ?? before ?? alone);
-    }
-
-    // A rake or a brush comes before its note's onset, but after the onset before.
-    private static ILookup<int, StringEvent> EventsByNote(TimedPerformance performance)
-    {
-        var timed = performance.Times.Notes;
-        var passes = Enumerable.Range(0, timed.Length).ToLookup(i => timed[i].Note);
-        return performance.Events.ToLookup(e =>
-            passes[e.Note ?? throw new System.Diagnostics.UnreachableException()]
-                .First(i => timed[i].OnsetSeconds >= e.Seconds - Instant)
-        );
     }
 }

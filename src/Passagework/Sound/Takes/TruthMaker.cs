@@ -69,7 +69,7 @@ internal sealed class TruthMaker(TakeHands hands, AttackMeter meter)
         var again = later.FirstOrDefault(other => other.Place.String == stroke.Place.String);
         var end = Math.Min(stroke.Event.EndSeconds, again?.Event.Seconds ?? double.PositiveInfinity);
         var next = later.FirstOrDefault(other => other.Kind != TruthKind.Extra && other.Note != stroke.Note);
-        var ring = next is null || next == again ? 0 : Math.Max(0, end - next.Event.Seconds);
+        var ring = next is null ? 0 : Math.Max(0, end - next.Event.Seconds);
         var attack = meter.Of(hands.Tuned(stroke.Event));
         return new TruthSound(
             new AttackTimes(

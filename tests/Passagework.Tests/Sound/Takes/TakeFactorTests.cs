@@ -1,5 +1,6 @@
 using Passagework.Exercises;
 using Passagework.Sound.Takes;
+using Passagework.Tests.Sound.Performance;
 
 namespace Passagework.Tests.Sound.Takes;
 
@@ -119,6 +120,20 @@ public sealed class TakeFactorTests
         {
             Assert.Equal(real.Kind == TruthKind.Wrong, real.Sound!.Midi != right.Sound!.Midi);
             Assert.Equal(right.Sound.Midi, real.ExpectedMidi);
+        }
+    }
+
+    [Fact]
+    public void Every_note_can_be_wrong_and_then_sounds_another_key()
+    {
+        // In a repeated note the pattern's next note is no other key.
+        var repeated = string.Join(' ', Enumerable.Repeat("3:5/1D 3:5/1U", 20));
+        foreach (var line in new[] { Taken.Of("slurred-threes-up-and-down"), Played.Of(repeated) })
+        {
+            var take = Taken.Make(line, new TakePlan { AskedBpm = 120, WrongShare = 1 });
+
+            Assert.All(take.Truth, note => Assert.Equal(TruthKind.Wrong, note.Kind));
+            Assert.All(take.Truth, note => Assert.NotEqual(note.ExpectedMidi, note.Sound!.Midi));
         }
     }
 

@@ -95,13 +95,33 @@ public sealed class TakeMakerTests
         };
         var take = Taken.Make(Taken.Shortened(Taken.Of(Exercise)), plan, 3, sound);
 
+        var exact = new int[3];
         Assert.Equal(80, take.Truth.Length);
         foreach (var note in take.Truth)
         {
-            var from = (int)((note.PlannedSeconds - 0.004) * Plucks.Rate);
-            var heard = Tone.Onset(take.Samples, Plucks.Rate, from) / (double)Plucks.Rate;
-            Assert.InRange(1000 * Math.Abs(heard - note.Sound!.Attack.Tenth), 0, 0.2);
+            var from = (int)((note.PlannedSeconds - 0.0003) * Plucks.Rate);
+            var (hundredth, tenth, half) = note.Sound!.Attack;
+            double[] errors =
+            [
+                Heard(from, 0.01) - hundredth,
+                Heard(from, 0.1) - tenth,
+                Heard(from, 0.5) - half,
+            ];
+            Assert.InRange(1000 * Math.Abs(errors[1]), 0, 0.2);
+            for (var k = 0; k < exact.Length; k++)
+            {
+                exact[k] += Math.Abs(errors[k]) < 0.3 / Plucks.Rate ? 1 : 0;
+            }
         }
+
+        // The scrape of a stroke is not the same alone: some of the 80 differ by samples, or by a swing of the string.
+        // With thresholds of 5, 7 and 40 % at most 13, 56 and 42 would agree to the sample.
+        Assert.InRange(exact[0], 38, 80);
+        Assert.InRange(exact[1], 62, 80);
+        Assert.InRange(exact[2], 50, 80);
+
+        double Heard(int from, double share) =>
+            Tone.Onset(take.Samples, Plucks.Rate, from, share) / (double)Plucks.Rate;
     }
 
     [Fact]
