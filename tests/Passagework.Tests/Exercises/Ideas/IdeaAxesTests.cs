@@ -3,6 +3,7 @@ using Passagework.Exercises;
 using Passagework.Exercises.Ideas;
 using Passagework.Foundation;
 using Passagework.Tests.Architecture;
+using static Passagework.Tests.Exercises.Ideas.PlainWords;
 using static Passagework.Tests.Exercises.Ideas.RandomIdeas;
 
 namespace Passagework.Tests.Exercises.Ideas;
@@ -16,19 +17,6 @@ public class IdeaAxesTests
         "Ideas",
         "Golden"
     );
-
-    // Words of the engine that mean nothing to a teacher.
-    private static readonly string[] Banned =
-    [
-        "recipe",
-        "path",
-        "realization",
-        "acceptability",
-        "swing weight",
-        "pareto",
-        "percentile",
-        "$.",
-    ];
 
     [Theory]
     [InlineData("groups-of-five-up")]
@@ -126,9 +114,6 @@ public class IdeaAxesTests
                     ),
             iter: 200
         );
-
-    private static bool IsPlain(string text) =>
-        !Array.Exists(Banned, word => text.Contains(word, StringComparison.OrdinalIgnoreCase));
 
     // A value that was typed is listed only while it is the present one; once left, it is no longer there to go back to.
     private static bool IsGone(Recipe left, Axis axis) =>
