@@ -52,6 +52,21 @@ public class IdeaAxesTests
             iter: 400
         );
 
+    // The door leaves a value alone that is the present one; the rule behind it has to come to the same. Only a kind of
+    // layout, chosen anew, begins with its usual parameters, and locks are a list of things to do.
+    [Fact]
+    public void Writing_a_control_as_it_was_read_gives_the_same_idea() =>
+        All.Sample(
+            recipe =>
+                AxesOf(recipe)
+                    .Where(axis => !axis.IsFact && axis.Text.Length > 0 && axis.Key is not ("layout" or "fretting.locks"))
+                    .All(axis =>
+                        IdeaAxes.RuleOf(recipe, axis.Key)!.Set(recipe, axis.Text).TryGet(out var written, out _)
+                        && NoteLocks.ClearAll(written) == NoteLocks.ClearAll(recipe)
+                    ),
+            iter: 300
+        );
+
     [Fact]
     public void Step_on_and_back_leads_to_the_same_value() =>
         All.Sample(
