@@ -50,6 +50,18 @@ public sealed record Measurement
 
     /// <summary>The ceiling in felt beats a minute, without the duration factor; null when no hand is asked anything.</summary>
     public double? Bpm => 60 * Ceiling.Least / Realization.Line.Recipe.Rhythm.NotesPerBeat;
+
+    /// <summary>
+    /// Felt beats a minute to show and hear it at first: the recipe's, else relaxed for the player in whole beats, a
+    /// walking pace where nothing limits the tempo.
+    /// </summary>
+    public double StartBpm =>
+        Realization.Line.Recipe.Rhythm.TempoBpm
+        ?? Math.Clamp(Math.Round(Ceiling.RelaxedShare * Bpm ?? WalkingBpm), SlowestStartBpm, FastestStartBpm);
+
+    private const double WalkingBpm = 60;
+    private const double SlowestStartBpm = 20;
+    private const double FastestStartBpm = 400;
 }
 
 /// <summary>Demands of the move that leads to a note, in ms; null for a first note.</summary>

@@ -1,0 +1,23 @@
+using Passagework.Engraving.Fonts;
+
+namespace Passagework.Studio.Hosting;
+
+/// <summary>The typefaces of the pages, at <c>/fonts/NAME.woff</c>.</summary>
+internal static class FontFiles
+{
+    /// <summary>Serves the faces that are built into the engine.</summary>
+    public static void MapFonts(this WebApplication app) =>
+        app.MapGet(
+            "/fonts/{name}",
+            (string name, HttpResponse response) =>
+            {
+                if (WebFonts.Open(name) is not { } file)
+                {
+                    return Results.NotFound();
+                }
+
+                response.Headers.CacheControl = "public, max-age=2592000";
+                return Results.Stream(file, "font/woff");
+            }
+        );
+}

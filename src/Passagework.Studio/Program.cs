@@ -1,0 +1,3 @@
+using Passagework.Studio.Hosting;
+
+return await StudioCommand.Run(args);

@@ -1,0 +1,75 @@
+using Passagework.Studio.Tests.Hosting;
+
+namespace Passagework.Studio.Tests.Browsing;
+
+[Collection(BrowserTests.Name)]
+public sealed class FrameTests(Chromium chromium) : IAsyncLifetime
+{
+    private StudioProcess _studio = null!;
+
+    public async ValueTask InitializeAsync() => _studio = await StudioProcess.Start();
+
+    public ValueTask DisposeAsync()
+    {
+        _studio.Dispose();
+        return ValueTask.CompletedTask;
+    }
+
+    [Fact]
+    public async Task The_head_names_the_pages_and_every_one_of_them_opens()
+    {
+        await using var desk = await Desk.At(_studio, chromium);
+        await desk.Open("/");
+        var links = desk.Page.Locator("nav[aria-label=Pages] a");
+        var names = await links.AllTextContentsAsync();
+
+        foreach (var name in names)
+        {
+            await links.GetByText(name, new() { Exact = true }).ClickAsync();
+            Assert.Equal(1, await desk.Page.Locator("h1").CountAsync());
+            Assert.Equal(
+                "page",
+                await links.GetByText(name, new() { Exact = true }).GetAttributeAsync("aria-current")
+            );
+        }
+
+        Assert.Equal(["Today", "Exercises", "Choose", "Pieces", "Settings"], names);
+        Assert.Empty(desk.Faults);
+    }
+
+    [Fact]
+    public async Task On_a_phone_the_pages_open_under_one_word()
+    {
+        await using var desk = await Desk.At(_studio, chromium, Desk.Phone);
+        await desk.Open("/");
+        await desk.Page.GetByText("Contents", new() { Exact = true }).ClickAsync();
+        await desk.Page.Locator("nav[aria-label=Contents]").GetByText("Pieces").ClickAsync();
+
+        Assert.EndsWith("/pieces", desk.Page.Url, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_address_that_leads_nowhere_says_so()
+    {
+        await using var desk = await Desk.At(_studio, chromium);
+        await desk.Page.GotoAsync(_studio.Url + "/nowhere");
+
+        Assert.Equal("Nothing here", await desk.Page.Locator("h1").InnerTextAsync());
+    }
+
+    [Fact]
+    public async Task The_first_load_is_small_beside_the_typefaces()
+    {
+        await using var desk = await Desk.At(_studio, chromium);
+        var bytes = 0L;
+        desk.Page.RequestFinished += async (_, request) =>
+        {
+            if (!request.Url.Contains("/fonts/", StringComparison.Ordinal))
+                bytes += (await request.SizesAsync()).ResponseBodySize;
+        };
+        await desk.Open("/");
+        await desk.Page.WaitForLoadStateAsync(Microsoft.Playwright.LoadState.NetworkIdle);
+
+        Assert.InRange(bytes, 1, 500_000);
+    }
+}
