@@ -1,5 +1,6 @@
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Settings;
+using Passagework.Studio.Features.Sound;
 
 namespace Passagework.Studio.Features;
 
@@ -18,5 +19,6 @@ internal static class FeatureServices
         services.AddSingleton<CopyExercise>();
         services.AddSingleton<AnnotateExercise>();
         services.AddSingleton<ThrowAwayExercise>();
+        services.AddSound();
     }
 }

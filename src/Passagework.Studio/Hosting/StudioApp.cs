@@ -6,6 +6,7 @@ using Passagework.Foundation;
 using Passagework.Studio.Components;
 using Passagework.Studio.Data;
 using Passagework.Studio.Features;
+using Passagework.Studio.Features.Sound;
 
 namespace Passagework.Studio.Hosting;
 
@@ -71,6 +72,7 @@ internal static class StudioApp
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapFonts();
+        app.MapSound();
         app.MapGet("/alive", () => Results.Ok());
         app.MapRazorComponents<App>()
             .AddInteractiveServerRenderMode(mode => mode.DisableWebSocketCompression = Loopback.IsOnly(urls));
