@@ -1,4 +1,5 @@
 using Passagework.Studio.Features.Exercises;
+using Passagework.Studio.Features.Exporting;
 using Passagework.Studio.Features.Settings;
 using Passagework.Studio.Features.Sound;
 
@@ -19,6 +20,7 @@ internal static class FeatureServices
         services.AddSingleton<CopyExercise>();
         services.AddSingleton<AnnotateExercise>();
         services.AddSingleton<ThrowAwayExercise>();
+        services.AddExporting();
         services.AddSound();
     }
 }

@@ -6,6 +6,7 @@ using Passagework.Foundation;
 using Passagework.Studio.Components;
 using Passagework.Studio.Data;
 using Passagework.Studio.Features;
+using Passagework.Studio.Features.Exporting;
 using Passagework.Studio.Features.Sound;
 
 namespace Passagework.Studio.Hosting;
@@ -72,6 +73,7 @@ internal static class StudioApp
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapFonts();
+        app.MapExports();
         app.MapSound();
         app.MapGet("/alive", () => Results.Ok());
         app.MapRazorComponents<App>()

@@ -37,12 +37,15 @@ public sealed class HandsStrip
 
     /// <summary>The score with the strip under every system.</summary>
     /// <param name="score">The systems of the same notes.</param>
-    public Score Under(Score score) =>
+    /// <param name="look">How it is drawn; as on paper when not given.</param>
+    public Score Under(Score score, StripLook? look = null) =>
         score with
         {
             Systems =
             [
-                .. score.Systems.Select(system => new SystemStrip(system, _plan, score.SpaceMm).Under()),
+                .. score.Systems.Select(system =>
+                    new SystemStrip(system, _plan, score.SpaceMm, look ?? StripLook.Paper).Under()
+                ),
             ],
         };
 
