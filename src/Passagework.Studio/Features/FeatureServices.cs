@@ -1,6 +1,7 @@
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Exporting;
 using Passagework.Studio.Features.Settings;
+using Passagework.Studio.Features.Sound;
 
 namespace Passagework.Studio.Features;
 
@@ -20,5 +21,6 @@ internal static class FeatureServices
         services.AddSingleton<AnnotateExercise>();
         services.AddSingleton<ThrowAwayExercise>();
         services.AddExporting();
+        services.AddSound();
     }
 }

@@ -7,6 +7,7 @@ using Passagework.Studio.Components;
 using Passagework.Studio.Data;
 using Passagework.Studio.Features;
 using Passagework.Studio.Features.Exporting;
+using Passagework.Studio.Features.Sound;
 
 namespace Passagework.Studio.Hosting;
 
@@ -73,6 +74,7 @@ internal static class StudioApp
         app.MapStaticAssets();
         app.MapFonts();
         app.MapExports();
+        app.MapSound();
         app.MapGet("/alive", () => Results.Ok());
         app.MapRazorComponents<App>()
             .AddInteractiveServerRenderMode(mode => mode.DisableWebSocketCompression = Loopback.IsOnly(urls));
