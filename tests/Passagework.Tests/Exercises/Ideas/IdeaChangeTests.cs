@@ -105,7 +105,7 @@ public class IdeaChangeTests
         Assert.Equal("box 5", Axis(Set(seventh, ("notes.scale", "minor pentatonic")), "layout").Value);
     }
 
-    // E is in A minor and not in A major's neighbour run from F: the nearest note of the same string is taken.
+    // G on string 6 (fret 3) is not in A major; F sharp at fret 2 and G sharp at fret 4 are as near, and the lower is taken.
     [Fact]
     public void A_run_that_began_off_the_new_scale_begins_on_the_nearest_note()
     {
