@@ -111,7 +111,12 @@ internal static class RunParts
         var lower = new ScaleOnNeck(notes, recipe.Instrument)
             .Between(from.String, 0, from.Fret - 1)
             .Reverse()
-            .Select(spot => recipe with { Layout = Beginning(recipe.Layout!, Place.At(spot.String, spot.Fret)) });
+            .Select(spot =>
+                recipe with
+                {
+                    Layout = Beginning(recipe.Layout!, Place.At(spot.String, spot.Fret)),
+                }
+            );
         return lower.FirstOrDefault(Lies) ?? recipe;
     }
 
@@ -119,7 +124,15 @@ internal static class RunParts
         LayoutPlanner.Lay(recipe.Layout!, recipe.Notes!, recipe.Instrument) is Outcome<Instrument.Path>.Done;
 
     private static Layout Beginning(Layout layout, Place place) =>
-        layout is Layout.PerString run ? run with { From = place } : ((Layout.Diagonal)layout) with { From = place };
+        layout is Layout.PerString run
+            ? run with
+            {
+                From = place,
+            }
+            : ((Layout.Diagonal)layout) with
+            {
+                From = place,
+            };
 
     private static Place? From(Layout? layout) =>
         layout switch

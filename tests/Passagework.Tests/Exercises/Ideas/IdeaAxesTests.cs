@@ -59,9 +59,14 @@ public class IdeaAxesTests
         All.Sample(
             recipe =>
                 AxesOf(recipe)
-                    .Where(axis => !axis.IsFact && axis.Text.Length > 0 && axis.Key is not ("layout" or "fretting.locks"))
+                    .Where(axis =>
+                        !axis.IsFact && axis.Text.Length > 0 && axis.Key is not ("layout" or "fretting.locks")
+                    )
                     .All(axis =>
-                        IdeaAxes.RuleOf(recipe, axis.Key)!.Set(recipe, axis.Text).TryGet(out var written, out _)
+                        IdeaAxes
+                            .RuleOf(recipe, axis.Key)!
+                            .Set(recipe, axis.Text)
+                            .TryGet(out var written, out _)
                         && NoteLocks.ClearAll(written) == NoteLocks.ClearAll(recipe)
                     ),
             iter: 300

@@ -17,7 +17,12 @@ public class IdeaChangeTests
     [InlineData("groups-of-five-up", "instrument.capo", "2", "capo at fret 2")]
     [InlineData("groups-of-five-up", "instrument.frets", "24", "24 frets")]
     [InlineData("groups-of-five-up", "instrument.scaleLengthMm", "650", "strings of 650 mm")]
-    [InlineData("groups-of-five-up", "instrument.stringSpacingMm", "7.2 10.8", "strings 7.2 to 10.8 mm apart")]
+    [InlineData(
+        "groups-of-five-up",
+        "instrument.stringSpacingMm",
+        "7.2 10.8",
+        "strings 7.2 to 10.8 mm apart"
+    )]
     [InlineData("groups-of-five-up", "layout", "box 3", "box 3")]
     [InlineData("groups-of-five-up", "layout.near", "12", "near fret 12")]
     [InlineData("one-sided-rolls-low-up", "layout.number", "2", "of box 2")]
@@ -85,7 +90,9 @@ public class IdeaChangeTests
     [Fact]
     public void A_control_that_there_is_not_is_refused_with_the_one_meant()
     {
-        var fault = Refused(IdeaChange.Set(Library.Find("groups-of-five-up").OrThrow().Recipe, "movement.stepp", "2"));
+        var fault = Refused(
+            IdeaChange.Set(Library.Find("groups-of-five-up").OrThrow().Recipe, "movement.stepp", "2")
+        );
 
         Assert.Equal("did you mean 'movement.step'?", fault.Right);
     }
@@ -98,7 +105,7 @@ public class IdeaChangeTests
         Assert.Equal("box 5", Axis(Set(seventh, ("notes.scale", "minor pentatonic")), "layout").Value);
     }
 
-    // E is in A minor and not in A major's neighbour run from F: the nearest note of the same string is taken.
+    // G on string 6 (fret 3) is not in A major; F sharp at fret 2 and G sharp at fret 4 are as near, and the lower is taken.
     [Fact]
     public void A_run_that_began_off_the_new_scale_begins_on_the_nearest_note()
     {
@@ -178,7 +185,8 @@ public class IdeaChangeTests
     public void Places_are_those_where_the_notes_lay()
     {
         var places = Set("groups-of-five-up", ("layout", "places"));
-        static IEnumerable<Place?> Of(Recipe recipe) => LineBuilder.Build(recipe).OrThrow().Notes.Select(note => note.Place);
+        static IEnumerable<Place?> Of(Recipe recipe) =>
+            LineBuilder.Build(recipe).OrThrow().Notes.Select(note => note.Place);
 
         Assert.Equal(Of(Library.Find("groups-of-five-up").OrThrow().Recipe), Of(places));
     }
@@ -192,11 +200,18 @@ public class IdeaChangeTests
 
         Assert.Equal("'box 1' is the first value of layout", Refused(last).What);
         Assert.Equal("C", Axis(IdeaChange.Step(b, "notes.root", 1).OrThrow(), "notes.root").Text);
-        Assert.Equal("by two steps", Axis(IdeaChange.Step(fives, "movement.step", 1).OrThrow(), "movement.step").Value);
-        Assert.Equal(("one back", "two on"), (Axis(fives, "movement.step").Backward, Axis(fives, "movement.step").Forward));
+        Assert.Equal(
+            "by two steps",
+            Axis(IdeaChange.Step(fives, "movement.step", 1).OrThrow(), "movement.step").Value
+        );
+        Assert.Equal(
+            ("one back", "two on"),
+            (Axis(fives, "movement.step").Backward, Axis(fives, "movement.step").Forward)
+        );
     }
 
-    private static Axis Axis(Recipe recipe, string key) => RandomIdeas.AxesOf(recipe).Single(axis => axis.Key == key);
+    private static Axis Axis(Recipe recipe, string key) =>
+        RandomIdeas.AxesOf(recipe).Single(axis => axis.Key == key);
 
     private static Recipe Set(string id, params (string Key, string Value)[] changes) =>
         Set(Library.Find(id).OrThrow().Recipe, changes);
@@ -204,5 +219,6 @@ public class IdeaChangeTests
     private static Recipe Set(Recipe recipe, params (string Key, string Value)[] changes) =>
         changes.Aggregate(recipe, (one, change) => IdeaChange.Set(one, change.Key, change.Value).OrThrow());
 
-    private static Fault Refused(Outcome<Recipe> outcome) => Assert.IsType<Outcome<Recipe>.Refused>(outcome).Fault;
+    private static Fault Refused(Outcome<Recipe> outcome) =>
+        Assert.IsType<Outcome<Recipe>.Refused>(outcome).Fault;
 }

@@ -37,16 +37,44 @@ public class IdeaSentenceTests
         );
 
     [Theory]
-    [InlineData("cell.offsets", "1 2 5 2", "The notes 1 2 5 2 of the A minor pentatonic, counted upward, then")]
-    [InlineData("cell.offsets", "1 – 3 2", "The notes 1 rest 3 2 of the A minor pentatonic, counted upward, then")]
-    [InlineData("cell.offsets", "1 1 2 2", "Two neighbouring notes of the A minor pentatonic, each twice, then")]
-    [InlineData("cell.offsets", "1 3 5", "Three notes of the A minor pentatonic with one left out between each two, then")]
-    [InlineData("cell.offsets", "1 2 3 –", "Three neighbouring notes of the A minor pentatonic, then a rest, then the same")]
+    [InlineData(
+        "cell.offsets",
+        "1 2 5 2",
+        "The notes 1 2 5 2 of the A minor pentatonic, counted upward, then"
+    )]
+    [InlineData(
+        "cell.offsets",
+        "1 – 3 2",
+        "The notes 1 rest 3 2 of the A minor pentatonic, counted upward, then"
+    )]
+    [InlineData(
+        "cell.offsets",
+        "1 1 2 2",
+        "Two neighbouring notes of the A minor pentatonic, each twice, then"
+    )]
+    [InlineData(
+        "cell.offsets",
+        "1 3 5",
+        "Three notes of the A minor pentatonic with one left out between each two, then"
+    )]
+    [InlineData(
+        "cell.offsets",
+        "1 2 3 –",
+        "Three neighbouring notes of the A minor pentatonic, then a rest, then the same"
+    )]
     [InlineData("cell.offsets", "0 1 2", "Three neighbouring notes of the A minor pentatonic, then")]
-    [InlineData("movement.step", "-1", "rising, then the same from one note lower, down through box 1 to its bottom.")]
+    [InlineData(
+        "movement.step",
+        "-1",
+        "rising, then the same from one note lower, down through box 1 to its bottom."
+    )]
     [InlineData("movement.step", "2", "from two notes higher, up through box 1 as far as whole groups go.")]
     [InlineData("movement.step", "0", "up from the bottom of box 1, four times over.")]
-    [InlineData("movement.to", "5", "Five neighbouring notes of the A minor pentatonic, up through the first five notes of box 1.")]
+    [InlineData(
+        "movement.to",
+        "5",
+        "Five neighbouring notes of the A minor pentatonic, up through the first five notes of box 1."
+    )]
     [InlineData("movement.repeat", "2", "up through box 1 to its top, all of it twice.")]
     [InlineData("rhythm.swing", "2/3", "to its top; swung two to one.")]
     [InlineData("rhythm.meter", "7/8", "to its top; in thirty-seconds, in 7/8.")]
@@ -92,5 +120,7 @@ public class IdeaSentenceTests
         );
 
     private static string Said(string id, (string Key, string Value) change) =>
-        IdeaSentence.Of(IdeaChange.Set(Library.Find(id).OrThrow().Recipe, change.Key, change.Value).OrThrow());
+        IdeaSentence.Of(
+            IdeaChange.Set(Library.Find(id).OrThrow().Recipe, change.Key, change.Value).OrThrow()
+        );
 }

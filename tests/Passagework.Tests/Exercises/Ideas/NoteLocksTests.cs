@@ -20,7 +20,10 @@ public class NoteLocksTests
             .Then(three => NoteLocks.Set(three, new Lock(1, Finger: 3)))
             .OrThrow();
 
-        Assert.Equal([new Lock(1, Finger: 3), new Lock(5, Finger: 3, Stroke: Stroke.Up)], locked.Fretting.Locks);
+        Assert.Equal(
+            [new Lock(1, Finger: 3), new Lock(5, Finger: 3, Stroke: Stroke.Up)],
+            locked.Fretting.Locks
+        );
         Assert.Equal([new Lock(1, Finger: 3)], NoteLocks.Clear(locked, 5).Fretting.Locks);
         Assert.Equal(Fives, NoteLocks.ClearAll(locked));
     }
@@ -62,7 +65,9 @@ public class NoteLocksTests
     [InlineData(1, 5, "0 to 4")]
     public void A_note_or_finger_that_there_is_not_is_refused(int note, int finger, string reason)
     {
-        var refused = Assert.IsType<Outcome<Recipe>.Refused>(NoteLocks.Set(Fives, new Lock(note, Finger: finger)));
+        var refused = Assert.IsType<Outcome<Recipe>.Refused>(
+            NoteLocks.Set(Fives, new Lock(note, Finger: finger))
+        );
 
         Assert.Contains(reason, $"{refused.Fault}", StringComparison.Ordinal);
     }

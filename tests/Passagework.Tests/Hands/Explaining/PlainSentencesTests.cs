@@ -29,7 +29,9 @@ public class PlainSentencesTests
             .Of(measured)
             .Select(count => count.Text)
             .Concat(move.Sentences.Select(part => part.Text))
-            .Concat(ways.Fingerings.Concat(ways.Strokes).SelectMany(way => new[] { way.Words, way.Impossible }))
+            .Concat(
+                ways.Fingerings.Concat(ways.Strokes).SelectMany(way => new[] { way.Words, way.Impossible })
+            )
             .Concat(Rungs.Of(measured).All.Select(rung => rung.Words))
             .Append(move.Assumptions)
             .Append(ways.WhyFinger)
