@@ -68,6 +68,10 @@ public sealed record ChoiceAnswer
     /// <summary>Whether the leader is ahead of the runner-up in nine of ten draws of hands and music.</summary>
     public bool LeadIsClear => DrawsAhead(Ranking.Leader, RunnerUp) >= DrawShares.Clear * Figure.DrawCount;
 
+    /// <summary>The flip that the present weights are nearest to; null where no single weight changes the leader.</summary>
+    public Flip? NearestFlip =>
+        Flips.MinBy(flip => Math.Abs(flip.Weight - Choice.Weights.Shares[flip.Criterion]));
+
     /// <summary>How clearly the leader is ahead of the runner-up, in words.</summary>
     public string ClosenessWords =>
         LeadIsClear ? Closeness.Words(OrderedWeightings.Behind[RunnerUp]) : Closeness.NotClear;
