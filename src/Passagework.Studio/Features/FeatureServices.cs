@@ -1,3 +1,4 @@
+using Passagework.Studio.Features.Choosing;
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Settings;
 
@@ -18,5 +19,6 @@ internal static class FeatureServices
         services.AddSingleton<CopyExercise>();
         services.AddSingleton<AnnotateExercise>();
         services.AddSingleton<ThrowAwayExercise>();
+        services.AddChoosing();
     }
 }

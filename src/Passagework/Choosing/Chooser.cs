@@ -120,7 +120,6 @@ public static class Chooser
             Choice = choice,
             Draws = draws,
             Ranking = Ranking.Of(choice, question.Method),
-            AllWeightings = WeightingShares.Of(choice, keepsOrder: false),
             OrderedWeightings = WeightingShares.Of(choice, keepsOrder: true),
             OtherDraws = DrawShares.Of(choice, draws),
             Flips = FlipPoints.Of(choice),

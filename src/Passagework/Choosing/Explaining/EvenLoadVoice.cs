@@ -13,7 +13,7 @@ internal sealed class EvenLoadVoice : ICriterionVoice
 
     public string Brief(MeasuredCandidate candidate)
     {
-        var hands = Hundredths(candidate);
+        var hands = $"the loads of the hands stand {Shares.Hundredths(Balance(candidate))} to 100";
         return Evenness(candidate) >= Even ? hands : $"{hands}; {Fingers(candidate)}";
     }
 

@@ -15,7 +15,7 @@ internal sealed class StayingPowerVoice : ICriterionVoice
     }
 
     public string Brief(MeasuredCandidate candidate) =>
-        $"a beginner tops out at {Bpm(candidate).First} a minute, an expert at {Bpm(candidate).Last}";
+        $"a beginner tops out at {Bpm(candidate).First} beats a minute, an expert at {Bpm(candidate).Last}";
 
     public string Pro(MeasuredCandidate candidate) =>
         $"stays work: an expert still tops out at about {Bpm(candidate).Last} beats a minute, {Rate(candidate)}";

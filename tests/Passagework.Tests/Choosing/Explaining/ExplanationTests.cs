@@ -102,9 +102,9 @@ public sealed class ExplanationTests
 
         Assert.Equal(
             [
-                "the lighter load is 89 to 100",
+                "the loads of the hands stand 89 to 100",
                 "all of its moves are in the pieces; it holds one in ten of theirs",
-                "a beginner tops out at 37 a minute, an expert at 162",
+                "a beginner tops out at 37 beats a minute, an expert at 162",
                 "one in ten of its figures live in the pieces",
                 "accents visit every part of the beat",
                 "in one of seven feels",
@@ -112,7 +112,7 @@ public sealed class ExplanationTests
             answer.Criteria.Select((_, k) => FigureSentences.Brief(answer, 0, k))
         );
         Assert.Equal(
-            "the lighter load is 81 to 100; one finger does everything",
+            "the loads of the hands stand 81 to 100; one finger does everything",
             FigureSentences.Brief(answer, 1, 0)
         );
         Assert.StartsWith(
