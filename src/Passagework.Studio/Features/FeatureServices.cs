@@ -1,3 +1,4 @@
+using Passagework.Studio.Features.Choosing;
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Exporting;
 using Passagework.Studio.Features.Settings;
@@ -17,5 +18,6 @@ internal static class FeatureServices
         services.AddExporting();
         services.AddSound();
         services.AddToday();
+        services.AddChoosing();
     }
 }
