@@ -1,6 +1,8 @@
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Exporting;
+using Passagework.Studio.Features.Importing;
 using Passagework.Studio.Features.Settings;
+using Passagework.Studio.Features.Shelf;
 using Passagework.Studio.Features.Sound;
 using Passagework.Studio.Features.Today;
 
@@ -15,6 +17,8 @@ internal static class FeatureServices
         services.AddSettings();
         services.AddExercises();
         services.AddExporting();
+        services.AddShelf();
+        services.AddImporting();
         services.AddSound();
         services.AddToday();
     }
