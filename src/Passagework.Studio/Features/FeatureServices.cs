@@ -1,6 +1,7 @@
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Exporting;
 using Passagework.Studio.Features.Importing;
+using Passagework.Studio.Features.Pieces;
 using Passagework.Studio.Features.Settings;
 using Passagework.Studio.Features.Shelf;
 using Passagework.Studio.Features.Sound;
@@ -19,6 +20,8 @@ internal static class FeatureServices
         services.AddExporting();
         services.AddShelf();
         services.AddImporting();
+        services.AddPieces();
+        services.AddHostedService<WarmUp>();
         services.AddSound();
         services.AddToday();
     }
