@@ -1,3 +1,4 @@
+using Passagework.Studio.Features.Demo;
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Exporting;
 using Passagework.Studio.Features.Importing;
@@ -21,6 +22,7 @@ internal static class FeatureServices
         services.AddShelf();
         services.AddImporting();
         services.AddPieces();
+        services.AddDemo();
         services.AddHostedService<WarmUp>();
         services.AddSound();
         services.AddToday();
