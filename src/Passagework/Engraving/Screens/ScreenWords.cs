@@ -55,7 +55,7 @@ internal sealed class ScreenWords(Measurement measured, double tempoBpm, ScoreOp
         var meter = _recipe.Rhythm.Meter;
         var counts = new CountRow(_notes.Select(note => note.Note.Onset), meter, music.Syllables);
         var firstBar = WrittenScore.BeginsWithPickUp(_recipe, music) ? 0 : 1;
-        var times = StripTimes.Of(measured.Realization, tempoBpm);
+        var times = MoveTimes.Of(measured.Realization, tempoBpm);
         return [.. _notes.Select((note, index) => RowOf(note, index))];
 
         ScreenRow RowOf(PlayedNote note, int index) =>
