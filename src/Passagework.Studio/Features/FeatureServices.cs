@@ -2,6 +2,7 @@ using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Exporting;
 using Passagework.Studio.Features.Settings;
 using Passagework.Studio.Features.Sound;
+using Passagework.Studio.Features.Today;
 
 namespace Passagework.Studio.Features;
 
@@ -11,16 +12,10 @@ internal static class FeatureServices
     /// <summary>Registers the features.</summary>
     public static void AddStudioFeatures(this IServiceCollection services)
     {
-        services.AddSingleton<ReadSettings>();
-        services.AddSingleton<ChangeSettings>();
-        services.AddSingleton<OpenExercise>();
-        services.AddSingleton<ChangeExercise>();
-        services.AddSingleton<UndoExercise>();
-        services.AddSingleton<KeepExercise>();
-        services.AddSingleton<CopyExercise>();
-        services.AddSingleton<AnnotateExercise>();
-        services.AddSingleton<ThrowAwayExercise>();
+        services.AddSettings();
+        services.AddExercises();
         services.AddExporting();
         services.AddSound();
+        services.AddToday();
     }
 }

@@ -8,6 +8,7 @@ using Passagework.Studio.Data;
 using Passagework.Studio.Features;
 using Passagework.Studio.Features.Exporting;
 using Passagework.Studio.Features.Sound;
+using Passagework.Studio.Features.Today;
 
 namespace Passagework.Studio.Hosting;
 
@@ -75,6 +76,7 @@ internal static class StudioApp
         app.MapFonts();
         app.MapExports();
         app.MapSound();
+        app.MapBeginnings();
         app.MapGet("/alive", () => Results.Ok());
         app.MapRazorComponents<App>()
             .AddInteractiveServerRenderMode(mode => mode.DisableWebSocketCompression = Loopback.IsOnly(urls));

@@ -59,9 +59,9 @@ public sealed class PlayLineTests(Chromium chromium, PlayTests.OneStudio one, IT
         await Playing.Play(desk);
         var sound = await desk.Page.EvaluateAsync<string>("() => passageworkPlay.player.sound.id");
 
-        await Playing.Tempo(desk, "fast");
+        await Playing.TypeTempo(desk, "fast");
         await Says(desk, "'fast' is no tempo (tempo). What can be: 10 to 1000 beats a minute.");
-        await Playing.Tempo(desk, "5000");
+        await Playing.TypeTempo(desk, "5000");
         await Says(desk, "5000 is no tempo (tempo). What can be: 10 to 1000 beats a minute.");
         await Playing.Field(desk, "Backing").SelectOptionAsync("own");
         var chords = desk.Page.GetByLabel("Chords, with a line between bars");
@@ -94,7 +94,6 @@ public sealed class PlayLineTests(Chromium chromium, PlayTests.OneStudio one, IT
 
         await desk.Page.RouteAsync("**/sound/*/*", route => route.AbortAsync());
         await Playing.Tempo(desk, "70");
-        await desk.Page.WaitForTimeoutAsync(300);
         await desk.Page.Locator("[data-play]").ClickAsync();
 
         await Says(

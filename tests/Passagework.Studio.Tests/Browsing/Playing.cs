@@ -9,11 +9,20 @@ internal static class Playing
     public static ILocator Field(Desk desk, string name) =>
         desk.Page.GetByLabel(name, new() { Exact = true });
 
-    /// <summary>Types a tempo.</summary>
-    public static async Task Tempo(Desk desk, string text)
+    /// <summary>Types into the field of the tempo.</summary>
+    public static async Task TypeTempo(Desk desk, string text)
     {
         await Field(desk, "Tempo").FillAsync(text);
         await Field(desk, "Tempo").PressAsync("Enter");
+    }
+
+    /// <summary>Types a tempo and waits for the sound that follows from it.</summary>
+    public static async Task Tempo(Desk desk, string text)
+    {
+        await desk.Page.WaitForFunctionAsync("() => globalThis.passageworkPlay?.player.sound");
+        var before = await desk.Page.EvaluateAsync<string>("() => passageworkPlay.player.sound.id");
+        await TypeTempo(desk, text);
+        await desk.Page.WaitForFunctionAsync($"() => passageworkPlay.player.sound.id !== '{before}'");
     }
 
     /// <summary>Presses Play and waits until it plays.</summary>

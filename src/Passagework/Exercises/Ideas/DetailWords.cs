@@ -26,7 +26,7 @@ internal static class DetailWords
         {
             yield return $"in the lengths {rhythm.Pattern.Join(" ")} over and over";
         }
-        else if (rhythm.NotesPerBeat != UsualNotesPerBeat && recipe.Written is null)
+        else if (recipe.Written is null && !IsUsual(rhythm))
         {
             yield return $"in {FeelNames.Of(rhythm.NotesPerBeat, rhythm.Meter)}";
         }
@@ -52,6 +52,10 @@ internal static class DetailWords
             yield return $"at {AxisText.Of(bpm)} beats a minute";
         }
     }
+
+    // Sixteenths of a quarter; of any other beat four notes have another name.
+    private static bool IsUsual(RhythmPlan rhythm) =>
+        rhythm.NotesPerBeat == UsualNotesPerBeat && rhythm.Meter.Beat == Fraction.Of(1, 4);
 
     private static IEnumerable<string> OfCell(Cell cell)
     {

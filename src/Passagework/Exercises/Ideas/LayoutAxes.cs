@@ -65,9 +65,9 @@ internal static class LayoutAxes
                 .Layout(recipe, "box")
                 .Then(boxed => RecipeChange.Box(boxed, number)),
             [Places] => AsPlaces(recipe),
-            _ => RecipeChange.Layout(recipe, text),
+            _ => RecipeChange.Layout(recipe, text).Then(RunParts.OnNeck),
         };
-        return laid.Then(LayoutFit.Fitted);
+        return laid.Then(LayoutFit.Whole);
     }
 
     // The places where the notes lie now, each of which can then be changed.

@@ -18,19 +18,24 @@ internal static class LayoutFit
             return recipe;
         }
 
-        var fitted = recipe with { Layout = Boxed(layout, notes.Semitones.Length, recipe) };
-        var movement = fitted.Movement;
-        if (movement is { From: null, To: null })
+        return Whole(recipe with { Layout = Boxed(layout, notes.Semitones.Length, recipe) });
+    }
+
+    /// <summary>The part of the layout that is used, or the whole where the layout is too short for it.</summary>
+    public static Outcome<Recipe> Whole(Recipe recipe)
+    {
+        var movement = recipe.Movement;
+        if (movement is { From: null, To: null } || recipe is not { Layout: { } layout, Notes: { } notes })
         {
-            return fitted;
+            return recipe;
         }
 
         return LayoutPlanner
-            .Lay(fitted.Layout!, notes, recipe.Instrument)
+            .Lay(layout, notes, recipe.Instrument)
             .Then<Recipe>(path =>
                 (movement.From ?? 0) < path.Length && (movement.To ?? 0) < path.Length
-                    ? fitted
-                    : fitted with
+                    ? recipe
+                    : recipe with
                     {
                         Movement = movement with { From = null, To = null },
                     }

@@ -100,6 +100,40 @@ internal static class RunParts
         },
     ];
 
+    /// <summary>A run that would leave the neck begins lower on its string, on the nearest note from which it does not.</summary>
+    public static Outcome<Recipe> OnNeck(Recipe recipe)
+    {
+        if (recipe.Notes is not { } notes || From(recipe.Layout) is not { } from || Lies(recipe))
+        {
+            return recipe;
+        }
+
+        var lower = new ScaleOnNeck(notes, recipe.Instrument)
+            .Between(from.String, 0, from.Fret - 1)
+            .Reverse()
+            .Select(spot =>
+                recipe with
+                {
+                    Layout = Beginning(recipe.Layout!, Place.At(spot.String, spot.Fret)),
+                }
+            );
+        return lower.FirstOrDefault(Lies) ?? recipe;
+    }
+
+    private static bool Lies(Recipe recipe) =>
+        LayoutPlanner.Lay(recipe.Layout!, recipe.Notes!, recipe.Instrument) is Outcome<Instrument.Path>.Done;
+
+    private static Layout Beginning(Layout layout, Place place) =>
+        layout is Layout.PerString run
+            ? run with
+            {
+                From = place,
+            }
+            : ((Layout.Diagonal)layout) with
+            {
+                From = place,
+            };
+
     private static Place? From(Layout? layout) =>
         layout switch
         {
@@ -126,22 +160,7 @@ internal static class RunParts
     }
 
     private static Outcome<Recipe> Begun(Recipe recipe, string text) =>
-        PlaceOf(text)
-            .Then(place =>
-                LayoutParts.Laid(
-                    recipe,
-                    layout =>
-                        layout is Layout.PerString run
-                            ? run with
-                            {
-                                From = place,
-                            }
-                            : ((Layout.Diagonal)layout) with
-                            {
-                                From = place,
-                            }
-                )
-            );
+        PlaceOf(text).Then(place => LayoutParts.Laid(recipe, layout => Beginning(layout, place)));
 
     private static Outcome<Place> PlaceOf(string text) =>
         Place.TryParse(text, out var place)

@@ -118,48 +118,53 @@ internal sealed partial class CompactReading
         var (at, start) = ((X: 0.0, Y: 0.0), (X: 0.0, Y: 0.0));
         foreach (Match step in Step().Matches(path.Attribute("d")!.Value))
         {
-            var letter = step.Groups[1].Value;
-            var numbers = Numbers(step.Groups[2].Value);
-            switch (letter)
+            var letter = step.Groups["letter"].Value;
+            var numbers = Numbers(step.Groups["numbers"].Value);
+            if (letter is "M" or "m")
             {
-                case "M" or "m":
-                    at = letter == "M" ? (numbers[0], numbers[1]) : (at.X + numbers[0], at.Y + numbers[1]);
-                    start = at;
-                    all.Add(([at], false, false));
-                    Assert.Equal(2, numbers.Count);
-                    break;
-                case "h" or "v":
-                    at = letter == "h" ? (at.X + numbers[0], at.Y) : (at.X, at.Y + numbers[0]);
-                    all[^1].Points.Add(at);
-                    Assert.Single(numbers);
-                    break;
-                case "l":
-                    foreach (var pair in numbers.Chunk(2))
-                    {
-                        at = (at.X + pair[0], at.Y + pair[1]);
-                        all[^1].Points.Add(at);
-                    }
-
-                    break;
-                case "c":
-                    foreach (var curve in numbers.Chunk(6))
-                    {
-                        all[^1].Points.AddRange(curve.Chunk(2).Select(p => (at.X + p[0], at.Y + p[1])));
-                        at = all[^1].Points[^1];
-                    }
-
-                    all[^1] = (all[^1].Points, true, all[^1].IsClosed);
-                    break;
-                case "z":
-                    all[^1] = (all[^1].Points, all[^1].IsCurved, true);
-                    at = start;
-                    break;
-                default:
-                    throw new InvalidDataException(letter);
+                at = letter == "M" ? (numbers[0], numbers[1]) : (at.X + numbers[0], at.Y + numbers[1]);
+                start = at;
+                all.Add(([at], false, false));
+                Assert.Equal(2, numbers.Count);
+            }
+            else if (letter == "z")
+            {
+                all[^1] = (all[^1].Points, all[^1].IsCurved, true);
+                at = start;
+            }
+            else
+            {
+                all[^1].Points.AddRange(Steps(letter, numbers, at));
+                all[^1] = (all[^1].Points, all[^1].IsCurved || letter == "c", all[^1].IsClosed);
+                at = all[^1].Points[^1];
             }
         }
 
         return all;
+    }
+
+    // Where one step, or several of the same letter, lead.
+    private static List<(double X, double Y)> Steps(
+        string letter,
+        List<double> numbers,
+        (double X, double Y) at
+    )
+    {
+        var (size, points) = (letter == "c" ? 6 : 2, new List<(double X, double Y)>());
+        if (letter is "h" or "v")
+        {
+            var by = Assert.Single(numbers);
+            return [letter == "h" ? (at.X + by, at.Y) : (at.X, at.Y + by)];
+        }
+
+        Assert.Contains(letter, new[] { "l", "c" });
+        foreach (var step in numbers.Chunk(size))
+        {
+            points.AddRange(step.Chunk(2).Select(p => (at.X + p[0], at.Y + p[1])));
+            at = points[^1];
+        }
+
+        return points;
     }
 
     private static List<double> Numbers(string text) =>
@@ -169,9 +174,13 @@ internal sealed partial class CompactReading
                 .Select(number => double.Parse(number.Value, CultureInfo.InvariantCulture)),
         ];
 
-    [GeneratedRegex("([A-Za-z])([^A-Za-z]*)")]
+    [GeneratedRegex(
+        "(?<letter>[A-Za-z])(?<numbers>[^A-Za-z]*)",
+        RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000
+    )]
     private static partial Regex Step();
 
-    [GeneratedRegex(@"-?(\d+\.?\d*|\.\d+)")]
+    [GeneratedRegex(@"-?(\d+\.?\d*|\.\d+)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Number();
 }

@@ -88,8 +88,9 @@ public sealed class ScreenDefsTests
             // A hook for the page; it needs no rule.
             .Except(["pw-hits"]);
 
-        Assert.Empty(
-            classes.Where(name => !ScreenDefs.StyleSheet.Contains($".{name}{{", StringComparison.Ordinal))
+        Assert.DoesNotContain(
+            classes,
+            name => !ScreenDefs.StyleSheet.Contains($".{name}{{", StringComparison.Ordinal)
         );
     }
 

@@ -32,12 +32,7 @@ public sealed class ScreenGeometryTests
         Assert.Equal(engraved.Systems.Length, drawn.Systems.Length);
         foreach (var (system, marks) in drawn.Systems.Zip(engraved.Systems))
         {
-            // Signs of moves, names in the margin and frames of locks have tests of their own.
-            var found = CompactReading
-                .Of(system.Svg)
-                .Things.Where(thing => !thing.Contains("-move-", StringComparison.Ordinal))
-                .Where(thing => !thing.Contains("pw-small-caps", StringComparison.Ordinal))
-                .Where(thing => !thing.StartsWith("figure pw-main pw-line", StringComparison.Ordinal));
+            var found = CompactReading.Of(system.Svg).Things.Where(IsOfTheScore);
 
             Assert.Equal(expected.Of(marks.Marks.Select(Softened)), found);
         }
@@ -122,6 +117,12 @@ public sealed class ScreenGeometryTests
 
     private static Score Engraved(Measurement measured, ScreenLayout layout) =>
         HandsStrip.Of(measured, TempoBpm).OrThrow().Under(Score(measured, layout), layout.Strip);
+
+    // Signs of moves, names in the margin and frames of locks have tests of their own.
+    private static bool IsOfTheScore(string thing) =>
+        !thing.Contains("-move-", StringComparison.Ordinal)
+        && !thing.Contains("pw-small-caps", StringComparison.Ordinal)
+        && !thing.StartsWith("figure pw-main pw-line", StringComparison.Ordinal);
 
     // Counts between the beats and group brackets are in the second ink on a screen.
     private static Mark Softened(Mark mark) =>

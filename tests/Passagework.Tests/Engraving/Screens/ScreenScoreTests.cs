@@ -7,6 +7,7 @@ using Passagework.Engraving.Scores;
 using Passagework.Engraving.Screens;
 using Passagework.Exercises;
 using Passagework.Hands;
+using Passagework.Rhythm;
 
 namespace Passagework.Tests.Engraving.Screens;
 
@@ -61,6 +62,31 @@ public sealed partial class ScreenScoreTests
         }
     }
 
+    // Eight bars of quarters would fit one line wherever there is room for a desk.
+    [Theory]
+    [InlineData(1312, "4/4", "1-8")]
+    [InlineData(944, "4/4", "1-2 3-4 5-6 7-8")]
+    [InlineData(358, "4/4", "1-1 1-1 2-2 2-2 3-3 3-3 4-4 4-4 5-5 5-5 6-6 6-6 7-7 7-7 8-8 8-8")]
+    [InlineData(358, "3/4", "1-1 2-2 3-3 4-4 5-5 6-6 7-7 8-8 9-9 10-10 11-11")]
+    public void Long_notes_make_no_longer_systems(double widthPx, string meter, string bars)
+    {
+        Assert.True(Meter.TryParse(meter, out var asked));
+        var quarters = Played.Recipe("first-notes-up");
+        quarters = quarters with
+        {
+            Movement = quarters.Movement with { Repeat = 4 },
+            Rhythm = quarters.Rhythm with { Meter = asked },
+            Fretting = new FrettingPlan(),
+        };
+
+        var systems = ScreenScore
+            .Draw(Played.Measured(quarters), new ScreenOptions { WidthPx = widthPx })
+            .OrThrow()
+            .Systems;
+
+        Assert.Equal(bars, string.Join(' ', systems.Select(system => $"{system.FirstBar}-{system.LastBar}")));
+    }
+
     [Theory]
     [InlineData(1312)]
     [InlineData(944)]
@@ -96,7 +122,7 @@ public sealed partial class ScreenScoreTests
             foreach (var system in Draw(id, new ScreenOptions { WidthPx = 944 }).Systems)
             {
                 Assert.Empty(
-                    References().Matches(system.Svg).Select(match => match.Groups[1].Value).Except(ids)
+                    References().Matches(system.Svg).Select(match => match.Groups["id"].Value).Except(ids)
                 );
             }
         }
@@ -309,10 +335,7 @@ public sealed partial class ScreenScoreTests
         Assert.Equal(250, row.ThereAreMs!.Value, 1e-9);
         Assert.Equal((225, 209), (Math.Round(row.FrettingMs!.Value), Math.Round(row.PickingMs!.Value)));
         Assert.Null(score.Rows[0].FrettingMs);
-        Assert.Equal(
-            (3, "3"),
-            (score.Rows[39].Bar, score.Rows[39].Count is "a" ? "3" : score.Rows[39].Count)
-        );
+        Assert.Equal((3, "a"), (score.Rows[39].Bar, score.Rows[39].Count));
     }
 
     private static void HasTargetsAtItsNotes(ScreenSystem system)
@@ -363,6 +386,6 @@ public sealed partial class ScreenScoreTests
     private static double Number(XElement svg, string name) =>
         double.Parse(svg.Attribute(name)!.Value, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"url\(#([^)]*)\)")]
+    [GeneratedRegex(@"url\(#(?<id>[^)]*)\)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex References();
 }
