@@ -1,6 +1,11 @@
+using Passagework.Studio.Features.Choosing;
+using Passagework.Studio.Features.Demo;
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Exporting;
+using Passagework.Studio.Features.Importing;
+using Passagework.Studio.Features.Pieces;
 using Passagework.Studio.Features.Settings;
+using Passagework.Studio.Features.Shelf;
 using Passagework.Studio.Features.Sound;
 using Passagework.Studio.Features.Today;
 
@@ -15,7 +20,13 @@ internal static class FeatureServices
         services.AddSettings();
         services.AddExercises();
         services.AddExporting();
+        services.AddShelf();
+        services.AddImporting();
+        services.AddPieces();
+        services.AddDemo();
+        services.AddHostedService<WarmUp>();
         services.AddSound();
         services.AddToday();
+        services.AddChoosing();
     }
 }
