@@ -54,9 +54,13 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
     {
         await using var desk = await Desk.At(_studio, chromium);
         await desk.Open("/exercises/groups-of-five-up-and-down");
-        var axes = await desk.Page.Locator("select[data-axis]").EvaluateAllAsync<string[]>("all => all.map(one => one.dataset.axis)");
+        var axes = await desk
+            .Page.Locator("select[data-axis]")
+            .EvaluateAllAsync<string[]>("all => all.map(one => one.dataset.axis)");
         Assert.InRange(axes.Length, 10, 60);
-        await desk.Page.EvaluateAsync("document.querySelectorAll('details.more').forEach(one => one.open = true)");
+        await desk.Page.EvaluateAsync(
+            "document.querySelectorAll('details.more').forEach(one => one.open = true)"
+        );
 
         var times = new List<double>();
         foreach (var axis in axes)
@@ -65,7 +69,10 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
         times.Sort();
         var p95 = times[(int)(times.Count * 0.95)];
         output.WriteLine(
-            string.Create(CultureInfo.InvariantCulture, $"{times.Count} changes: p50 {times[times.Count / 2]:F0}, p95 {p95:F0} ms")
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{times.Count} changes: p50 {times[times.Count / 2]:F0}, p95 {p95:F0} ms"
+            )
         );
         Assert.InRange(times.Count, 15, 200);
         // The target is 100 ms on a quiet machine, which the benchmark measures; here other tests run beside it.
@@ -103,7 +110,9 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
         await desk.Open("/exercises/groups-of-five-up");
         var before = await desk.Page.Locator("[data-score] .system").First.InnerHTMLAsync();
 
-        await desk.Page.Locator("select[data-axis='cell.offsets']").SelectOptionAsync(new SelectOptionValue { Label = "type it …" });
+        await desk
+            .Page.Locator("select[data-axis='cell.offsets']")
+            .SelectOptionAsync(new SelectOptionValue { Label = "type it …" });
         var field = desk.Page.Locator("input[data-axis='cell.offsets']");
         await field.FillAsync("1 2 <b>x</b>");
         await field.PressAsync("Enter");
@@ -127,7 +136,9 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
         await desk.Page.WaitForURLAsync(url => url.Split('/')[^1].Length == 32);
         var second = await desk.SecondPage();
         await second.GotoAsync(desk.Page.Url);
-        await second.Locator("[data-live=true]").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        await second
+            .Locator("[data-live=true]")
+            .First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
 
         await Choose(desk, "movement.step", "3");
         await Assertions.Expect(desk.Page.Locator(".lede")).ToContainTextAsync("three");
@@ -177,7 +188,10 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
         await desk.Page.Keyboard.PressAsync("ArrowRight");
         await Assertions.Expect(desk.Page.Locator(".lede")).ToContainTextAsync("two");
         await desk.Page.Keyboard.PressAsync("ArrowDown");
-        Assert.Equal("movement.direction", await desk.Page.EvaluateAsync<string>("document.activeElement.dataset.axis"));
+        Assert.Equal(
+            "movement.direction",
+            await desk.Page.EvaluateAsync<string>("document.activeElement.dataset.axis")
+        );
         await desk.Page.Keyboard.PressAsync("Control+z");
         await Assertions.Expect(desk.Page.Locator(".lede")).ToContainTextAsync("one note higher");
     }
@@ -209,7 +223,11 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
             await desk.Picture($"{name}-{width}-{scheme.ToString().ToLowerInvariant()}");
 
             Assert.Equal("", await desk.Barriers());
-            Assert.InRange(await desk.Page.EvaluateAsync<int>("document.documentElement.scrollWidth"), 1, width);
+            Assert.InRange(
+                await desk.Page.EvaluateAsync<int>("document.documentElement.scrollWidth"),
+                1,
+                width
+            );
         }
 
         Assert.Empty(desk.Faults);
@@ -221,11 +239,16 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
         var clock = Stopwatch.StartNew();
         using var studio = await StudioProcess.Start();
         using var web = new HttpClient();
-        await web.GetStringAsync(new Uri(studio.Url + "/exercises/groups-of-five-up"), TestContext.Current.CancellationToken);
+        await web.GetStringAsync(
+            new Uri(studio.Url + "/exercises/groups-of-five-up"),
+            TestContext.Current.CancellationToken
+        );
         var first = clock.ElapsedMilliseconds;
         var megabytes = studio.WorkingSet / 1_000_000;
 
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"first page after {first} ms, {megabytes} MB"));
+        output.WriteLine(
+            string.Create(CultureInfo.InvariantCulture, $"first page after {first} ms, {megabytes} MB")
+        );
         Assert.InRange(megabytes, 20, 250);
         // The target is 3 s on a quiet machine; here other tests run beside it.
         Assert.InRange(first, 1, 20_000);

@@ -1,18 +1,19 @@
 using System.Text.Json;
 using Microsoft.Playwright;
+using Passagework.Studio.Tests.Hosting;
 
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class PlayLineTests(Chromium chromium, PlayTests.OneStudio one, ITestOutputHelper output)
-    : IClassFixture<PlayTests.OneStudio>
+public sealed class PlayLineTests(Chromium chromium, OneStudio one, ITestOutputHelper output)
+    : IClassFixture<OneStudio>
 {
     private const string Exercise = "/exercises/groups-of-five-up";
 
     [Fact]
     public async Task Keys_and_drags_do_what_the_line_of_words_says()
     {
-        await using var desk = await Desk.At(one.Process, chromium);
+        await using var desk = await Desk.At(one.Studio, chromium);
         await desk.Open(Exercise);
         await Playing.Field(desk, "Count-in").SelectOptionAsync("none");
         await Playing.Tempo(desk, "240");
@@ -54,7 +55,7 @@ public sealed class PlayLineTests(Chromium chromium, PlayTests.OneStudio one, IT
     [Fact]
     public async Task What_cannot_be_played_is_said_and_the_sound_before_goes_on()
     {
-        await using var desk = await Desk.At(one.Process, chromium);
+        await using var desk = await Desk.At(one.Studio, chromium);
         await desk.Open(Exercise);
         await Playing.Play(desk);
         var sound = await desk.Page.EvaluateAsync<string>("() => passageworkPlay.player.sound.id");
@@ -84,7 +85,7 @@ public sealed class PlayLineTests(Chromium chromium, PlayTests.OneStudio one, IT
     [Fact]
     public async Task A_sound_that_is_forgotten_is_made_anew_and_one_that_does_not_come_is_said()
     {
-        await using var desk = await Desk.At(one.Process, chromium);
+        await using var desk = await Desk.At(one.Studio, chromium);
         await desk.Open(Exercise);
         var gone = new RouteFulfillOptions { Status = 404, Body = "This sound is not kept any more." };
         await desk.Page.RouteAsync("**/sound/*/*", route => route.FulfillAsync(gone), new() { Times = 2 });
@@ -106,7 +107,7 @@ public sealed class PlayLineTests(Chromium chromium, PlayTests.OneStudio one, IT
     [Fact]
     public async Task The_cursor_is_at_the_note_that_is_heard_in_every_frame()
     {
-        await using var desk = await Desk.At(one.Process, chromium);
+        await using var desk = await Desk.At(one.Studio, chromium);
         await desk.Open(Exercise);
         await Playing.Field(desk, "Count-in").SelectOptionAsync("none");
         await Playing.Tempo(desk, "120");
@@ -130,19 +131,12 @@ public sealed class PlayLineTests(Chromium chromium, PlayTests.OneStudio one, IT
     }
 
     [Theory]
-    [InlineData(Desk.Laptop, ColorScheme.Light, "play-1440-light")]
-    [InlineData(Desk.Laptop, ColorScheme.Dark, "play-1440-dark")]
-    [InlineData(Desk.Phone, ColorScheme.Light, "play-390-light")]
-    [InlineData(Desk.Phone, ColorScheme.Dark, "play-390-dark")]
-    public async Task It_can_be_used_by_everybody_while_it_plays(
-        int width,
-        ColorScheme scheme,
-        string name
-    )
+    [InlineData(Desk.Laptop)]
+    [InlineData(Desk.Phone)]
+    public async Task It_can_be_used_by_everybody_while_it_plays(int width)
     {
-        await using var desk = await Desk.At(one.Process, chromium, width, scheme);
+        await using var desk = await Desk.At(one.Studio, chromium, width);
         await desk.Open(Exercise);
-        await desk.Picture(name);
         if (width == Desk.Phone)
             await desk.Page.GetByText("More", new() { Exact = true }).ClickAsync();
         await Playing.Field(desk, "Backing").SelectOptionAsync("own");
@@ -152,7 +146,8 @@ public sealed class PlayLineTests(Chromium chromium, PlayTests.OneStudio one, IT
         await Playing.HeardUntil(desk, 1);
 
         Assert.Equal("", await desk.Barriers());
-        await desk.Picture(name + "-playing");
+        await desk.Pictures("playing", width, ColorScheme.Light, ColorScheme.Dark);
+        Assert.Equal(0, await desk.Overflow());
         Assert.Equal("", string.Join("\n", desk.Faults));
     }
 

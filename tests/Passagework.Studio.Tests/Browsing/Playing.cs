@@ -19,10 +19,10 @@ internal static class Playing
     /// <summary>Types a tempo and waits for the sound that follows from it.</summary>
     public static async Task Tempo(Desk desk, string text)
     {
-        await desk.Page.WaitForFunctionAsync("() => globalThis.passageworkPlay?.player.sound");
-        var before = await desk.Page.EvaluateAsync<string>("() => passageworkPlay.player.sound.id");
         await TypeTempo(desk, text);
-        await desk.Page.WaitForFunctionAsync($"() => passageworkPlay.player.sound.id !== '{before}'");
+        await desk.Page.WaitForFunctionAsync(
+            $"async () => (await globalThis.passageworkPlay?.player.sound?.load())?.times.passes[0].fromBpm === {text}"
+        );
     }
 
     /// <summary>Presses Play and waits until it plays.</summary>
