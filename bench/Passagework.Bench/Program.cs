@@ -18,6 +18,11 @@ if (args is ["sound", .. var sound])
     return SoundCommand.Run(sound);
 }
 
+if (args is ["takes", .. var takes])
+{
+    return TakesCommand.Run(takes);
+}
+
 if (args is ["anchors", .. var file])
 {
     return AnchorsCommand.Run(file);

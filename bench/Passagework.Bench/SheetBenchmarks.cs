@@ -94,7 +94,7 @@ public class SheetBenchmarks
         LineBuilder.Build(Bars(bars)).Then(line => Realizer.Realize(line, Player.At(2))).OrThrow();
 
     // Groups of five in sixteenths, over and over.
-    private static Recipe Bars(int bars)
+    internal static Recipe Bars(int bars)
     {
         var fives = LineBuilder.Build(Library.Find("groups-of-five-up").OrThrow().Recipe).OrThrow();
         return new Recipe

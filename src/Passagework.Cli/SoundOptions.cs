@@ -129,6 +129,18 @@ internal sealed class SoundOptions
         Studio,
     }
 
+    /// <summary>Whether anything is asked for that can be heard in MIDI too.</summary>
+    public bool AreGiven(ParseResult parsed) =>
+        new[] { _sound, _click, _gap, _backing, _groove, _drone }.Any(option =>
+            parsed.GetValue(option) is not null
+        );
+
+    /// <summary>The performance as a Standard MIDI File; a fault names the option.</summary>
+    public Outcome<Answer> Midi(TimedPerformance performance, ParseResult parsed) =>
+        PlanOf(performance.Line.Line.Recipe, parsed)
+            .Then(plan => PerformanceMidi.Write(performance, plan))
+            .Then<Answer>(bytes => Answer.Of(bytes));
+
     /// <summary>The performance as a sound file; a fault names the option.</summary>
     public Outcome<Answer> Wav(TimedPerformance performance, ParseResult parsed) =>
         PlanOf(performance.Line.Line.Recipe, parsed)

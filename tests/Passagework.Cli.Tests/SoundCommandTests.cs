@@ -79,6 +79,23 @@ public sealed class SoundCommandTests : IDisposable
     }
 
     [Theory]
+    [InlineData("", 2)]
+    [InlineData("--sound nylon", 2)]
+    [InlineData("--click beats", 3)]
+    [InlineData("--click beats --drone root --count-in 1", 4)]
+    [InlineData("--sound none --backing Am7", 4)]
+    [InlineData("--count-in 1", 3)]
+    public void Midi_has_a_track_for_each_part_that_sounds(string words, int tracks)
+    {
+        var (code, _, error) = Show($"--as midi --tempo 120 {words}".TrimEnd());
+        var file = _session.Bytes.ToArray();
+
+        Assert.Equal((0, ""), (code, error));
+        Assert.Equal("MThd", Encoding.ASCII.GetString(file, 0, 4));
+        Assert.Equal(tracks, BinaryPrimitives.ReadInt16BigEndian(file.AsSpan(10)));
+    }
+
+    [Theory]
     [InlineData("--tempo 0", "--tempo: ")]
     [InlineData("--tempo 100000", "--tempo: ")]
     [InlineData("--tempo 5", "--tempo: 5 is no tempo; 10 to 1000 beats a minute")]

@@ -105,11 +105,7 @@ internal static class ShowCommand
                 .Doors.Pictures.Of(asked.Parsed)
                 .Then(options => Drawn(chosen, measured, options, asked.Terminal)),
             Form.Wav or Form.Times => Heard(chosen, measured.Realization, asked),
-            Form.Midi when asked.Doors.Times.AreGiven(asked.Parsed) => Heard(
-                chosen,
-                measured.Realization,
-                asked
-            ),
+            Form.Midi when asked.Doors.AreHeard(asked.Parsed) => Heard(chosen, measured.Realization, asked),
             _ => As(chosen, measured.Realization),
         };
     }
@@ -122,9 +118,7 @@ internal static class ShowCommand
                 {
                     Form.Wav => asked.Doors.Sounds.Wav(performance, asked.Parsed),
                     Form.Times => Answer.Of(JsonPage.Print(TimeMapJson.Of(performance.Times))),
-                    _ => Answer.Of(
-                        Midi.Write(performance.Line, new MidiWriting { Tempi = performance.Tempi })
-                    ),
+                    _ => asked.Doors.Sounds.Midi(performance, asked.Parsed),
                 }
             );
 
@@ -183,6 +177,8 @@ internal static class ShowCommand
         public TimeOptions Times { get; } = new(command);
 
         public SoundOptions Sounds { get; } = new(command);
+
+        public bool AreHeard(ParseResult parsed) => Times.AreGiven(parsed) || Sounds.AreGiven(parsed);
 
         public Asked With(ParseResult parsed, Terminal terminal) => new(this, parsed, terminal);
     }

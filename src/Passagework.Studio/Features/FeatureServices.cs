@@ -1,6 +1,9 @@
 using Passagework.Studio.Features.Choosing;
 using Passagework.Studio.Features.Exercises;
+using Passagework.Studio.Features.Exporting;
 using Passagework.Studio.Features.Settings;
+using Passagework.Studio.Features.Sound;
+using Passagework.Studio.Features.Today;
 
 namespace Passagework.Studio.Features;
 
@@ -10,15 +13,11 @@ internal static class FeatureServices
     /// <summary>Registers the features.</summary>
     public static void AddStudioFeatures(this IServiceCollection services)
     {
-        services.AddSingleton<ReadSettings>();
-        services.AddSingleton<ChangeSettings>();
-        services.AddSingleton<OpenExercise>();
-        services.AddSingleton<ChangeExercise>();
-        services.AddSingleton<UndoExercise>();
-        services.AddSingleton<KeepExercise>();
-        services.AddSingleton<CopyExercise>();
-        services.AddSingleton<AnnotateExercise>();
-        services.AddSingleton<ThrowAwayExercise>();
+        services.AddSettings();
+        services.AddExercises();
         services.AddChoosing();
+        services.AddExporting();
+        services.AddSound();
+        services.AddToday();
     }
 }

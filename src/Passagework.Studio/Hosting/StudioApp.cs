@@ -6,6 +6,9 @@ using Passagework.Foundation;
 using Passagework.Studio.Components;
 using Passagework.Studio.Data;
 using Passagework.Studio.Features;
+using Passagework.Studio.Features.Exporting;
+using Passagework.Studio.Features.Sound;
+using Passagework.Studio.Features.Today;
 
 namespace Passagework.Studio.Hosting;
 
@@ -71,6 +74,9 @@ internal static class StudioApp
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapFonts();
+        app.MapExports();
+        app.MapSound();
+        app.MapBeginnings();
         app.MapGet("/alive", () => Results.Ok());
         app.MapRazorComponents<App>()
             .AddInteractiveServerRenderMode(mode => mode.DisableWebSocketCompression = Loopback.IsOnly(urls));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Passagework.Foundation;
 using Passagework.Instrument;
+using Passagework.Theory;
 
 namespace Passagework.Exercises;
 
@@ -8,6 +9,10 @@ namespace Passagework.Exercises;
 public static class LayoutChoice
 {
     private const int OneStringFrets = 12;
+    private const int UsualNear = 5;
+
+    // A box is anchored on string 6, or on the last string where there are fewer.
+    private const int HighestAnchor = 6;
 
     /// <summary>The kinds that can be chosen so; a list of places can't.</summary>
     public static ImmutableArray<string> Kinds { get; } =
@@ -16,7 +21,7 @@ public static class LayoutChoice
     /// <summary>
     /// The recipe laid out as that kind: three notes per string, a diagonal of two and three, boxes k and k + 1 joined,
     /// string 1 over an octave, strings 2 and 1, boxes 1 to 5 in a chain, the lower side. Box and fret are kept where
-    /// the layout has them, else box 1 near fret 5; runs begin where that box begins.
+    /// the layout has them (of a run where it begins), else box 1 near fret 5; runs begin where that box begins.
     /// </summary>
     public static Outcome<Recipe> Take(Recipe recipe, string kind)
     {
@@ -25,7 +30,7 @@ public static class LayoutChoice
             return new Fault("a written line has no layout to change", "$.layout");
         }
 
-        var (number, near) = BoxOf(layout);
+        var (number, near) = BoxOf(layout, notes, recipe.Instrument);
         if (!Kinds.Contains(kind))
         {
             return new Fault($"unknown layout {Quote.Short(kind)}", Right: NearestWord.Hint(kind, Kinds));
@@ -95,7 +100,7 @@ public static class LayoutChoice
     private static Layout Run(string kind, Place first) =>
         kind == "per-string" ? new Layout.PerString(3, first) : new Layout.Diagonal([2, 3], first);
 
-    private static (int Number, int Near) BoxOf(Layout layout) =>
+    private static (int Number, int Near) BoxOf(Layout layout, NoteSet notes, Fretboard instrument) =>
         layout switch
         {
             Layout.Box box => (box.Number, box.Near),
@@ -103,6 +108,21 @@ public static class LayoutChoice
             Layout.Joined joined => (joined.First, joined.Near),
             Layout.StringPair pair => (pair.Boxes[0], pair.Near),
             Layout.Chain chain => (chain.Boxes[0], chain.Near),
-            _ => (1, 5),
+            Layout.PerString run => BoxAt(run.From, notes, instrument),
+            Layout.Diagonal run => BoxAt(run.From, notes, instrument),
+            Layout.OneString one => (1, one.From),
+            _ => (1, UsualNear),
         };
+
+    // The box that begins where a run begins; a run that begins elsewhere leaves only its fret.
+    private static (int Number, int Near) BoxAt(Place from, NoteSet notes, Fretboard instrument)
+    {
+        var anchor = Math.Min(instrument.Tuning.StringCount, HighestAnchor);
+        var above = WholeNumbers.Modulo(
+            instrument.MidiAt(from) - instrument.Capo - notes.Root.PitchClass,
+            12
+        );
+        var index = from.String == anchor ? notes.Semitones.IndexOf(above) : 0;
+        return (Math.Max(index, 0) + 1, from.Fret);
+    }
 }

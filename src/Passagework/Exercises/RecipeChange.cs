@@ -1,8 +1,8 @@
-using System.Globalization;
 using Passagework.Foundation;
 using Passagework.Instrument;
 using Passagework.Rhythm;
 using Passagework.Theory;
+using static Passagework.Exercises.TypedText;
 
 namespace Passagework.Exercises;
 
@@ -17,24 +17,12 @@ public static class RecipeChange
             ? KeyChange.ToRoot(recipe, root)
             : Unread(text, "note", "a letter A to G, with # or b");
 
-    /// <summary>Another scale or arpeggio on the same root.</summary>
-    public static Outcome<Recipe> Scale(Recipe recipe, string text)
-    {
-        if (recipe.Notes is not { } notes)
-        {
-            return new Fault("this line names no scale to change", "$.notes");
-        }
-
-        return NoteSet.TryNamed(notes.Root, text, out var set)
-            ? recipe with
-            {
-                Notes = set,
-            }
-            : new Fault(
-                $"unknown scale {Quote.Short(text)}",
-                Right: NearestWord.Hint(text, [.. Scales.All.Select(scale => scale.Name)])
-            );
-    }
+    /// <summary>Another scale or arpeggio on the same root, by name or as semitones above it such as <c>0 3 5 7 10</c>.</summary>
+    public static Outcome<Recipe> Scale(Recipe recipe, string text) =>
+        recipe.Notes is { } notes
+            ? ScaleOn(notes.Root, text)
+                .Then<Recipe>(set => LockKeeping.Fit(recipe, recipe with { Notes = set }))
+            : new Fault("this line names no scale to change", "$.notes");
 
     /// <summary>Another tuning; written places keep their pitch.</summary>
     public static Outcome<Recipe> Tuning(Recipe recipe, string text) =>
@@ -72,29 +60,39 @@ public static class RecipeChange
 
     /// <summary>Another kind of layout.</summary>
     public static Outcome<Recipe> Layout(Recipe recipe, string text) =>
-        LayoutChoice.Take(recipe, text).Then<Recipe>(found => Freed(found));
+        LayoutChoice.Take(recipe, text).Then<Recipe>(found => LockKeeping.Fit(recipe, found));
 
     /// <summary>Another box.</summary>
     public static Outcome<Recipe> Box(Recipe recipe, string text) =>
         Whole(text, 1, 12)
             .Then(number => LayoutChoice.WithBox(recipe, number))
-            .Then<Recipe>(found => Freed(found));
+            .Then<Recipe>(found => LockKeeping.Fit(recipe, found));
 
     /// <summary>Near another fret.</summary>
     public static Outcome<Recipe> Near(Recipe recipe, string text) =>
-        Whole(text, 0, 36).Then(fret => LayoutChoice.Near(recipe, fret)).Then<Recipe>(found => Freed(found));
+        Whole(text, 0, 36)
+            .Then(fret => LayoutChoice.Near(recipe, fret))
+            .Then<Recipe>(found => LockKeeping.Fit(recipe, found));
 
     /// <summary>Another step between cells.</summary>
     public static Outcome<Recipe> Step(Recipe recipe, string text) =>
         Whole(text, -7, 7)
-            .Then<Recipe>(step => Freed(recipe with { Movement = recipe.Movement with { Step = step } }));
+            .Then<Recipe>(step =>
+                LockKeeping.Fit(recipe, recipe with { Movement = recipe.Movement with { Step = step } })
+            );
 
     /// <summary>Another direction.</summary>
     public static Outcome<Recipe> Direction(Recipe recipe, string text) =>
         RecipeWords
             .Directions.Read(text)
             .Then<Recipe>(direction =>
-                Freed(recipe with { Movement = recipe.Movement with { Direction = direction } })
+                LockKeeping.Fit(
+                    recipe,
+                    recipe with
+                    {
+                        Movement = recipe.Movement with { Direction = direction },
+                    }
+                )
             );
 
     /// <summary>Another metre.</summary>
@@ -156,12 +154,26 @@ public static class RecipeChange
                     }
             );
 
-    // Locks belong to the notes as they were; where other notes are played they would fix the wrong ones.
-    private static Recipe Freed(Recipe recipe) =>
-        recipe with
+    private static Outcome<NoteSet> ScaleOn(NoteName root, string text)
+    {
+        if (text.Length > 0 && char.IsAsciiDigit(text[0]))
         {
-            Fretting = recipe.Fretting with { Locks = [] },
-        };
+            return Wholes(text, 0, 11)
+                .Then<NoteSet>(semitones =>
+                    semitones[0] == 0
+                    && semitones.Zip(semitones.Skip(1)).All(pair => pair.First < pair.Second)
+                        ? NoteSet.Listed(root, semitones)
+                        : Unread(text, "scale", "rising semitones from 0, such as 0 3 5 7 10")
+                );
+        }
+
+        return NoteSet.TryNamed(root, text, out var set)
+            ? set
+            : new Fault(
+                $"unknown scale {Quote.Short(text)}",
+                Right: NearestWord.Hint(text, [.. Scales.All.Select(scale => scale.Name)])
+            );
+    }
 
     // Fixed strokes belong to the technique that they were fixed in.
     private static Recipe WithoutStrokes(Recipe recipe)
@@ -171,41 +183,4 @@ public static class RecipeChange
             .Where(locked => locked != new Lock(locked.Note));
         return recipe with { Fretting = recipe.Fretting with { Locks = [.. kept] } };
     }
-
-    private static Outcome<int> Whole(string text, int least, int most) =>
-        int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
-        && number >= least
-        && number <= most
-            ? number
-            : Unread(text, "number", $"a whole number from {least} to {most}");
-
-    private static Outcome<double> Number(string text, double least, double most) =>
-        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
-        && number >= least
-        && number <= most
-            ? number
-            : Unread(
-                text,
-                "number",
-                System.FormattableString.Invariant($"a number from {least} to {most}, decimals after a point")
-            );
-
-    private static Fraction? Share(string text)
-    {
-        if (Fraction.TryParse(text, out var fraction))
-        {
-            return fraction;
-        }
-
-        var decimals = text.StartsWith("0.", StringComparison.Ordinal) ? text[2..] : "";
-        return decimals.Length is >= 1 and <= 9 && decimals.All(char.IsAsciiDigit)
-            ? Fraction.Of(
-                long.Parse(decimals, CultureInfo.InvariantCulture),
-                (long)Math.Pow(10, decimals.Length)
-            )
-            : null;
-    }
-
-    private static Fault Unread(string text, string kind, string right) =>
-        new($"{Quote.Short(text)} is no {kind} that fits", Right: right);
 }

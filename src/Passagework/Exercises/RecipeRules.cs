@@ -51,7 +51,7 @@ internal static class RecipeRules
             : new Fault(
                 $"the field '{name}' is missing",
                 "$",
-                "a recipe has notes, layout and cell, or written"
+                "an exercise has notes, layout and cell, or written"
             );
 
     private static Fault? Line(string? text, int longest, string where)

@@ -23,11 +23,60 @@ internal static class NumberWords
         "twelve",
     ];
 
+    private static readonly ImmutableArray<string> Teens =
+    [
+        "thirteen",
+        "fourteen",
+        "fifteen",
+        "sixteen",
+        "seventeen",
+        "eighteen",
+        "nineteen",
+    ];
+
+    private static readonly ImmutableArray<string> Tens =
+    [
+        "twenty",
+        "thirty",
+        "forty",
+        "fifty",
+        "sixty",
+        "seventy",
+        "eighty",
+        "ninety",
+    ];
+
     /// <summary>Such as <c>five</c>; <c>no</c> for 0, figures beyond twelve.</summary>
     public static string Of(long number) =>
         number >= 0 && number < Words.Length
             ? Words[(int)number]
             : number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>In words up to ninety-nine, such as <c>thirty-two</c>, for the beginning of a sentence; figures beyond.</summary>
+    public static string InFull(long number)
+    {
+        if (number < Words.Length || number > 99)
+        {
+            return Of(number);
+        }
+
+        if (number < 20)
+        {
+            return Teens[(int)number - Words.Length];
+        }
+
+        var (tens, ones) = ((int)number / 10, number % 10);
+        return ones == 0 ? Tens[tens - 2] : $"{Tens[tens - 2]}-{Of(ones)}";
+    }
+
+    /// <summary>A number of times, such as <c>twice</c> and <c>four times</c>.</summary>
+    public static string Times(long number) =>
+        number switch
+        {
+            1 => "once",
+            2 => "twice",
+            _ => $"{Of(number)} times",
+        };
 
     /// <summary>A number of things, such as <c>one bar</c> and <c>five bars</c>.</summary>
     public static string Of(long number, string thing) => $"{Of(number)} {thing}{(number == 1 ? "" : "s")}";

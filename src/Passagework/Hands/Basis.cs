@@ -94,6 +94,12 @@ internal static class Basis
     /// <summary>Whether an entry's size is a guess of ours.</summary>
     public static bool IsAssumed(int entry) => Assumed[entry];
 
+    /// <summary>The parameter that gives an entry its size.</summary>
+    public static Parameter ParameterOf(int entry) =>
+        ParameterFile.Parameters.Single(known =>
+            known.Id == MainParameter[entry < Apart ? entry : entry - Apart]
+        );
+
     /// <summary>The entries for the parameter values in the order of the parameter file.</summary>
     public static double[] Of(ReadOnlySpan<double> values)
     {

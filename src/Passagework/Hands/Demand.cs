@@ -120,6 +120,20 @@ internal readonly record struct Demand
         return sum;
     }
 
+    /// <summary>The entries with their coefficients, in the order in which they were added.</summary>
+    public IEnumerable<(int Entry, double Coefficient)> AllTerms()
+    {
+        for (var i = 0; i < _count; i++)
+        {
+            yield return (_entries[i], _coefficients[i]);
+        }
+
+        foreach (var term in _rest?.Demand.AllTerms() ?? [])
+        {
+            yield return term;
+        }
+    }
+
     /// <summary>Adds the time in ms under every draw.</summary>
     public void AddTo(Span<double> sums, ParameterDraws draws)
     {

@@ -20,6 +20,9 @@ internal sealed class LoadList
     /// <summary>The classes: demand and time there is, in pulses.</summary>
     public IReadOnlyList<(Demand Demand, double Gap)> Classes => _classes;
 
+    /// <summary>What one transition asks.</summary>
+    public Demand DemandOf(int transition) => _classes[_classOf[transition]].Demand;
+
     /// <summary>Whether any transition asks anything.</summary>
     public bool AsksNothing => _classes.Count == 1;
 

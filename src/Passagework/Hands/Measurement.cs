@@ -7,6 +7,8 @@ namespace Passagework.Hands;
 /// <summary>What an exercise asks of each hand of one player, and how it sits against the beat.</summary>
 public sealed record Measurement
 {
+    internal Measurement(PlannedLine planned) => Planned = planned;
+
     /// <summary>For whom.</summary>
     public required Player Player { get; init; }
 
@@ -37,6 +39,9 @@ public sealed record Measurement
     /// <summary>How the groups sit against the beat; null where no groups are given.</summary>
     public required GroupFit? Fit { get; init; }
 
+    /// <summary>Both hands as they were planned.</summary>
+    internal PlannedLine Planned { get; }
+
     /// <summary>Balance of the hands times evenness over the fingers, 0 to 1; null with the balance.</summary>
     public double? EvenLoad => Balance * Evenness;
 
@@ -45,6 +50,18 @@ public sealed record Measurement
 
     /// <summary>The ceiling in felt beats a minute, without the duration factor; null when no hand is asked anything.</summary>
     public double? Bpm => 60 * Ceiling.Least / Realization.Line.Recipe.Rhythm.NotesPerBeat;
+
+    /// <summary>
+    /// Felt beats a minute to show and hear it at first: the recipe's, else relaxed for the player in whole beats, a
+    /// walking pace where nothing limits the tempo.
+    /// </summary>
+    public double StartBpm =>
+        Realization.Line.Recipe.Rhythm.TempoBpm
+        ?? Math.Clamp(Math.Round(Ceiling.RelaxedShare * Bpm ?? WalkingBpm), SlowestStartBpm, FastestStartBpm);
+
+    private const double WalkingBpm = 60;
+    private const double SlowestStartBpm = 20;
+    private const double FastestStartBpm = 400;
 }
 
 /// <summary>Demands of the move that leads to a note, in ms; null for a first note.</summary>

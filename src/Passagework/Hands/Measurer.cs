@@ -34,7 +34,7 @@ public static class Measurer
         var picking = demands.Picking.Milliseconds(basis);
         var ceiling = CeilingFinder.Of(demands, player.Parameters);
         var recipe = planned.Line.Recipe;
-        return new Measurement
+        return new Measurement(planned)
         {
             Player = player,
             Realization = planned.Realization,

@@ -25,6 +25,37 @@ public static class WindowedLoad
             return 0;
         }
 
+        var (_, width, sum) = Largest(loads, window, tolerance);
+        return Math.Pow(sum / width, 1 / Power(window, tolerance));
+    }
+
+    /// <summary>The transition that weighs most in the window that sets the load, the first of equal ones; −1 for no loads.</summary>
+    /// <param name="loads">Demand over the time there is, one for each transition.</param>
+    /// <param name="window">W, moves averaged together.</param>
+    /// <param name="tolerance">δ, which sets the power.</param>
+    public static int Hardest(ReadOnlySpan<double> loads, int window, double tolerance)
+    {
+        if (loads.IsEmpty)
+        {
+            return -1;
+        }
+
+        var (start, width, _) = Largest(loads, window, tolerance);
+        var hardest = start;
+        for (var i = start + 1; i < start + width; i++)
+        {
+            hardest = loads[i] > loads[hardest] ? i : hardest;
+        }
+
+        return hardest;
+    }
+
+    private static (int Start, int Width, double Sum) Largest(
+        ReadOnlySpan<double> loads,
+        int window,
+        double tolerance
+    )
+    {
         var power = Power(window, tolerance);
         var width = Math.Min(window, loads.Length);
         var raised = new double[loads.Length];
@@ -33,7 +64,7 @@ public static class WindowedLoad
             raised[i] = Math.Pow(loads[i], power);
         }
 
-        var largest = 0.0;
+        var (largest, first) = (0.0, 0);
         for (var start = 0; start + width <= raised.Length; start++)
         {
             var sum = 0.0;
@@ -42,9 +73,9 @@ public static class WindowedLoad
                 sum += raised[i];
             }
 
-            largest = Math.Max(largest, sum);
+            (largest, first) = sum > largest ? (sum, start) : (largest, first);
         }
 
-        return Math.Pow(largest / width, 1 / power);
+        return (first, width, largest);
     }
 }

@@ -18,7 +18,7 @@ internal static class Areas
         ("Repertoire", ["Notation", "Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Choosing", ["Repertoire", "Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
         ("Engraving", ["Notation", "Hands", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
-        ("Sound", ["Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
+        ("Sound", ["Notation", "Exercises", "Instrument", "Theory", "Rhythm", "Foundation"]),
     ];
 
     /// <summary>Packages beyond the base library, each with the one area that may use it.</summary>

@@ -1,6 +1,6 @@
 using Passagework.Exercises;
 using Passagework.Foundation;
-using static Passagework.Tests.Exercises.Ideas;
+using static Passagework.Tests.Exercises.ShortIdeas;
 
 namespace Passagework.Tests.Exercises;
 
@@ -118,8 +118,8 @@ public class EndingTests
     [InlineData(Ending.FillBar)]
     public void Build_refuses_to_end_on_a_root_that_the_path_has_not(Ending ending) =>
         Assert.Equal(
-            "$.movement.ending: the part of the path that is used has no root to end on; the ending 'none' or "
-                + "'hold-last', or a path with a root",
+            "$.movement.ending: the part of the layout that is used has no root to end on; the ending 'none' or "
+                + "'hold-last', or a layout with a root",
             Refuse(Idea(ending, 8, 0)).ToString()
         );
 

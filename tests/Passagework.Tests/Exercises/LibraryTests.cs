@@ -1,6 +1,6 @@
 using Passagework.Exercises;
 using Passagework.Foundation;
-using static Passagework.Tests.Exercises.Ideas;
+using static Passagework.Tests.Exercises.ShortIdeas;
 
 namespace Passagework.Tests.Exercises;
 

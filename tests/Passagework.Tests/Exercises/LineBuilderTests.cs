@@ -2,7 +2,7 @@ using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Instrument;
 using Passagework.Tests.Instrument;
-using static Passagework.Tests.Exercises.Ideas;
+using static Passagework.Tests.Exercises.ShortIdeas;
 using Lock = Passagework.Exercises.Lock;
 
 namespace Passagework.Tests.Exercises;
@@ -32,8 +32,8 @@ public class LineBuilderTests
     [Fact]
     public void Build_refuses_a_cell_that_leaves_the_path() =>
         Assert.Equal(
-            "$.cell.offsets: the cell spans 13 notes and leaves the path, which has 12; at most 12 notes wide, or a "
-                + "longer path",
+            "$.cell.offsets: the cell spans 13 notes and there are only 12 to move over; at most 12 notes wide, or a "
+                + "layout with more notes",
             Refuse(Box1(0, 12)).ToString()
         );
 
@@ -63,8 +63,8 @@ public class LineBuilderTests
         );
 
     [Theory]
-    [InlineData(12, null, "$.movement.from: there is no note 12 on the path; the path has notes 0 to 11")]
-    [InlineData(null, 12, "$.movement.to: there is no note 12 on the path; the path has notes 0 to 11")]
+    [InlineData(12, null, "$.movement.from: there is no note 12 in the layout; it has notes 0 to 11")]
+    [InlineData(null, 12, "$.movement.to: there is no note 12 in the layout; it has notes 0 to 11")]
     [InlineData(5, 4, "$.movement.to: ends before it begins; 5 or more")]
     public void Build_refuses_a_part_that_the_path_has_not(int? from, int? to, string expected) =>
         Assert.Equal(

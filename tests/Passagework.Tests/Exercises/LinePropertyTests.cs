@@ -1,7 +1,7 @@
 using CsCheck;
 using Passagework.Exercises;
 using Passagework.Instrument;
-using static Passagework.Tests.Exercises.Ideas;
+using static Passagework.Tests.Exercises.ShortIdeas;
 
 namespace Passagework.Tests.Exercises;
 

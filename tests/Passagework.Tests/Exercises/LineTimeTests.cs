@@ -3,7 +3,7 @@ using CsCheck;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Rhythm;
-using static Passagework.Tests.Exercises.Ideas;
+using static Passagework.Tests.Exercises.ShortIdeas;
 
 namespace Passagework.Tests.Exercises;
 

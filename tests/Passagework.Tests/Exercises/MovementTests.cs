@@ -1,5 +1,5 @@
 using Passagework.Exercises;
-using static Passagework.Tests.Exercises.Ideas;
+using static Passagework.Tests.Exercises.ShortIdeas;
 
 namespace Passagework.Tests.Exercises;
 

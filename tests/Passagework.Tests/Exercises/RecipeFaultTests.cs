@@ -285,7 +285,7 @@ public class RecipeFaultTests
     )]
     [InlineData(
         "{ \"passagework\": 1 }",
-        "$: the field 'notes' is missing; a recipe has notes, layout and cell, or written"
+        "$: the field 'notes' is missing; an exercise has notes, layout and cell, or written"
     )]
     [InlineData("[]", "$: a list is no object; fields in braces: { … }")]
     [InlineData("{\n  \"passagework\": 1,\n  \"id\" \"x\"\n}", "line 3, column 8: not JSON: ")]

@@ -1,7 +1,7 @@
 using Passagework.Exercises;
 using Passagework.Instrument;
 using Passagework.Tests.Instrument;
-using static Passagework.Tests.Exercises.Ideas;
+using static Passagework.Tests.Exercises.ShortIdeas;
 
 namespace Passagework.Tests.Exercises;
 

@@ -3,7 +3,7 @@ using Passagework.Foundation;
 using Passagework.Rhythm;
 using Passagework.Tests.Instrument;
 using Passagework.Theory;
-using static Passagework.Tests.Exercises.Ideas;
+using static Passagework.Tests.Exercises.ShortIdeas;
 
 namespace Passagework.Tests.Exercises;
 

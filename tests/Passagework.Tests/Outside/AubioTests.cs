@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Passagework.Sound;
 using Passagework.Tests.Sound.Measuring;
 
@@ -61,7 +60,7 @@ public sealed class AubioTests
         StringEvent[] notes = [.. Enumerable.Range(0, 240).Select(i => Line(i, Apart))];
         var samples = Plucks.Render(sound, (Apart * notes.Length) + 1, notes);
         string[] words = ["-O", "complex", "-t", "0.1", "-B", "2048", "-H", "256"];
-        var heard = Said("aubioonset", samples, words).Select(line => line[0]).ToList();
+        var heard = Aubio.Said("aubioonset", samples, words).Select(line => line[0]).ToList();
 
         var found = notes.Count(note => heard.Any(h => Math.Abs(h - note.Seconds) < 0.05));
 
@@ -87,7 +86,7 @@ public sealed class AubioTests
     // Cents by which the middle one of the readings inside each note is off.
     private static double[] Errors(float[] samples)
     {
-        var lines = Said("aubiopitch", samples, ["-p", "yin", "-B", "2048", "-H", "1024"]).ToArray();
+        var lines = Aubio.Said("aubiopitch", samples, ["-p", "yin", "-B", "2048", "-H", "1024"]).ToArray();
         return [.. Places.Select((_, i) => Tone.Cents(Hertz(i), Middle(lines, i * Each)))];
     }
 
@@ -109,26 +108,6 @@ public sealed class AubioTests
             {
                 samples[i] += (float)(0.2 / n * Math.Sin(Math.Tau * n * hertz * i / Plucks.Rate));
             }
-        }
-    }
-
-    private static IEnumerable<double[]> Said(string program, float[] samples, string[] words)
-    {
-        var path = System.IO.Path.Combine(System.IO.Path.GetTempPath(), $"{Guid.NewGuid():N}.wav");
-        WavFile.Write(path, samples, Plucks.Rate);
-        try
-        {
-            return OutsideProgram
-                .Run(program, ["-i", path, .. words])
-                .Split('\n', StringSplitOptions.RemoveEmptyEntries)
-                .Select(line =>
-                    line.Split(' ').Select(word => double.Parse(word, CultureInfo.InvariantCulture)).ToArray()
-                )
-                .ToArray();
-        }
-        finally
-        {
-            File.Delete(path);
         }
     }
 }

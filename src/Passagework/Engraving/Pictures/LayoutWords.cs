@@ -1,6 +1,7 @@
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Instrument;
+using Passagework.Theory;
 
 namespace Passagework.Engraving.Pictures;
 
@@ -11,7 +12,7 @@ public static class LayoutWords
     public static string Of(Recipe recipe, BoxNumbering boxes)
     {
         var set = recipe.Notes?.Transposed(recipe.Instrument.Capo) is { } notes
-            ? $"{Setting.Accidentals.Of(notes.Root.ToString())} {notes.Scale ?? "with chosen notes"}"
+            ? $"{PrintedSigns.Of(notes.Root.ToString())} {notes.Scale ?? "with chosen notes"}"
             : "";
         var laid = recipe.Layout is { } layout ? Laid(layout, recipe, boxes) : "";
         return string.Join(", ", new[] { set, laid }.Where(part => part.Length > 0));

@@ -4,6 +4,7 @@ using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Setting;
 using Passagework.Exercises;
 using Passagework.Instrument;
+using Passagework.Theory;
 
 namespace Passagework.Engraving.Pictures;
 
@@ -38,8 +39,8 @@ internal sealed class NeckDots(NeckFrame frame, NeckNotes notes, Realization rea
         text switch
         {
             DotText.Finger => visit.Tone.Finger.ToString(CultureInfo.InvariantCulture),
-            DotText.Degree => Accidentals.Of(Degree(visit.Tone.Place)),
-            DotText.Name => Accidentals.Of(visit.Tone.Tone.Pitch.Name.ToString()),
+            DotText.Degree => PrintedSigns.Of(Degree(visit.Tone.Place)),
+            DotText.Name => PrintedSigns.Of(visit.Tone.Tone.Pitch.Name.ToString()),
             DotText.Order => visit.Order.ToString(CultureInfo.InvariantCulture),
             _ => "",
         };

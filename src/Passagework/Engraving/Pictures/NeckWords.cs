@@ -2,6 +2,7 @@ using Passagework.Engraving.Setting;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Instrument;
+using Passagework.Theory;
 
 namespace Passagework.Engraving.Pictures;
 
@@ -78,7 +79,7 @@ internal sealed class NeckWords(
 
     // What is written as if the capo were the nut sounds higher, and is named where it sounds.
     private string RootName() =>
-        Setting.Accidentals.Of(recipe.Notes!.Transposed(recipe.Instrument.Capo).Root.ToString());
+        PrintedSigns.Of(recipe.Notes!.Transposed(recipe.Instrument.Capo).Root.ToString());
 
     private string Way() =>
         options.Route && notes.Next is { } next && next.Place != notes.Played[^1].Place && notes.CanBeFollowed
@@ -99,7 +100,7 @@ internal sealed class NeckWords(
     {
         var capo = recipe.Instrument.Capo;
         var shapes = recipe.Notes is { } notes
-            ? $"; the shapes are those of {Setting.Accidentals.Of(notes.Root.ToString())}"
+            ? $"; the shapes are those of {PrintedSigns.Of(notes.Root.ToString())}"
             : "";
         return capo > 0 ? $"Frets count from the capo at fret {capo}{shapes}." : "";
     }

@@ -11,6 +11,10 @@ namespace Passagework.Engraving.Press;
 /// <param name="Line">The text as set; null for a mark that is no text.</param>
 internal readonly record struct ReadyMark(Mark Mark, TextLine? Line)
 {
+    /// <summary>A mark with its text set; letters that the typeface lacks are not looked for.</summary>
+    public static ReadyMark Of(Mark mark) =>
+        new(mark, mark is TextMark text ? TextLine.Set(text.Text, text.Face, text.TrackingEm) : null);
+
     /// <summary>Where the text's baseline begins.</summary>
     public Point Start(TextMark text)
     {
@@ -50,11 +54,11 @@ internal static class Proof
                 return fault with { Where = $"mark {Quote.Short(mark.Id)}" };
             }
 
-            var line = mark is TextMark text ? TextLine.Set(text.Text, text.Face, text.TrackingEm) : null;
-            if (line is { Missing.IsEmpty: false } && mark is TextMark { Text: var words, Face: var face })
+            var set = ReadyMark.Of(mark);
+            if (set is { Line.Missing.IsEmpty: false, Mark: TextMark { Text: var words, Face: var face } })
                 return TextFont.Missing(words, face)!;
 
-            ready.Add(new ReadyMark(mark, line));
+            ready.Add(set);
         }
 
         return ready.MoveToImmutable();

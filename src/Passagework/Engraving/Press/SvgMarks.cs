@@ -180,7 +180,12 @@ internal sealed class SvgMarks(SvgStyle style)
     {
         if (how.Filling == Filling.Ruled)
         {
-            Begin("g", mark).Append("><path class=\"pw-ground\"").Attribute("d", around).Append("/>");
+            Begin("g", mark)
+                .Append("><path class=\"")
+                .Append(SvgStyleSheet.Ground)
+                .Append('"')
+                .Attribute("d", around)
+                .Append("/>");
             var lines = string.Concat(Ruling.Lines(corners).Select(Around));
             Elements.Append("<path").Attribute("d", lines).Append("/>");
             if (how.OutlineMm > 0)
@@ -193,7 +198,8 @@ internal sealed class SvgMarks(SvgStyle style)
             return;
         }
 
-        Begin("path", mark, how.Filling == Filling.Paper ? "pw-ground" : null).Attribute("d", around);
+        Begin("path", mark, how.Filling == Filling.Paper ? SvgStyleSheet.Ground : null)
+            .Attribute("d", around);
         if (how.Filling == Filling.None)
             Elements.Attribute("fill", "none");
         if (how.OutlineMm > 0)

@@ -36,6 +36,23 @@ internal static class SvgStyleSheet
             _ => "pw-small-caps",
         };
 
+    /// <summary>The class of figures that hide what lies under them.</summary>
+    public const string Ground = "pw-ground";
+
+    /// <summary>The class of lines on a screen.</summary>
+    public const string Line = "pw-line";
+
+    /// <summary>The class of figures with an outline on a screen.</summary>
+    public const string Edge = "pw-edge";
+
+    /// <summary>The class of what pictures on a screen refer to.</summary>
+    public const string Defs = "pw-defs";
+
+    /// <summary>The rules for pictures on a screen, in the page's colours.</summary>
+    public static string OfScreen() =>
+        Of(SvgStyle.Screen with { Words = SvgWords.Text })
+        + $".{Line}{{fill:none;stroke:currentColor}}.{Edge}{{stroke:currentColor}}.{Defs}{{position:absolute}}";
+
     /// <summary>The rules for a style.</summary>
     public static string Of(SvgStyle style)
     {
@@ -43,7 +60,9 @@ internal static class SvgStyleSheet
         foreach (var ink in Enum.GetValues<Ink>())
             css.Append(CultureInfo.InvariantCulture, $".{Class(ink)}{{{Declared("color", ink, style)}}}");
 
-        css.Append(".pw-ground{").Append(Declared("fill", Ink.Paper, style)).Append('}');
+        css.Append(CultureInfo.InvariantCulture, $".{Ground}{{")
+            .Append(Declared("fill", Ink.Paper, style))
+            .Append('}');
         if (style.Words == SvgWords.Text)
         {
             foreach (var face in Enum.GetValues<Face>())

@@ -21,8 +21,6 @@ internal sealed record PrintParts(Figure Head, Score Score, ImmutableArray<Figur
     /// <summary>What had to be cut.</summary>
     public required ImmutableArray<string> Remarks { get; init; }
 
-    // Where nothing limits the tempo, a walking pace.
-    private const double PlainBpm = 60;
     private const double BetweenMm = 8;
     private const int MostLines = 4;
 
@@ -56,20 +54,13 @@ internal sealed record PrintParts(Figure Head, Score Score, ImmutableArray<Figur
 
     private static Outcome<HandsStrip?> StripOf(Measurement measured, PrintOptions options) =>
         options.Strip
-            ? HandsStrip.Of(measured, BpmOf(measured, options)).Then<HandsStrip?>(strip => strip)
+            ? HandsStrip.Of(measured, options.TempoBpm ?? measured.StartBpm).Then<HandsStrip?>(strip => strip)
             : (HandsStrip?)null;
 
     private static Fault? Unprintable(Recipe recipe) =>
         SheetTexts.Missing("title", TitleOf(recipe)) ?? SheetTexts.Missing("purpose", recipe.Purpose ?? "");
 
     private static string TitleOf(Recipe recipe) => recipe.Title ?? recipe.Id ?? "";
-
-    private static double BpmOf(Measurement measured, PrintOptions options)
-    {
-        var tempo = options.TempoBpm ?? measured.Realization.Line.Recipe.Rhythm.TempoBpm;
-        var relaxed = measured.Bpm is { } ceiling ? Math.Round(Ceiling.RelaxedShare * ceiling) : PlainBpm;
-        return tempo ?? Math.Clamp(relaxed, 20, 400);
-    }
 
     private static Figure HeadOf(Measurement measured, double widthMm, ImmutableArray<string>.Builder remarks)
     {

@@ -14,6 +14,7 @@ internal static class OptionRules
     private const double MostWidth = 2000;
     private const double LeastStaff = 4;
     private const double MostStaff = 20;
+    private const double MostGrid = 0.5;
     private const double MostBpm = 1000;
     private const int LongestText = 200;
     private static readonly Fraction MostBend = Fraction.Of(4);
@@ -23,6 +24,8 @@ internal static class OptionRules
     public static Fault? Check(ScoreOptions options) =>
         Within(options.WidthMm, (LeastWidth, MostWidth), "mm", "the width of the score")
         ?? Within(options.StaffMm, (LeastStaff, MostStaff), "mm", "the height of the staff")
+        ?? LongestSystem(options.LongestSystem)
+        ?? Within(options.GridMm, (0, MostGrid), "mm", "the grid of the columns")
         ?? Within(options.StartBpm ?? 1, (1, MostBpm), "beats a minute", "the tempo to begin with")
         ?? Within(options.GoalBpm ?? 1, (1, MostBpm), "beats a minute", "the tempo aimed for")
         ?? options
@@ -57,6 +60,15 @@ internal static class OptionRules
             .Concat(options.Vibratos.Select(note => AtNote(note, notes, "vibrato")))
             .Append(Twice(options.Bends))
             .FirstOrDefault(fault => fault is not null);
+
+    private static Fault? LongestSystem(Fraction? longest) =>
+        longest is null || longest > Fraction.Zero
+            ? null
+            : new Fault(
+                string.Create(CultureInfo.InvariantCulture, $"{longest} of a whole note"),
+                "the longest system",
+                "above 0"
+            );
 
     private static Fault? AtNote(int note, int notes, string what) =>
         note >= 0 && note < notes

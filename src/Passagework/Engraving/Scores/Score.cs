@@ -45,12 +45,28 @@ public sealed record ScoreSystem
 
     /// <summary>The tab lines from string 1 to the last; null without tab.</summary>
     public StaffBand? Tab { get; init; }
+
+    /// <summary>The strip of both hands under the music; null without one.</summary>
+    public StripBand? Strip { get; init; }
 }
 
 /// <summary>Where the lines of a staff lie in a system, in millimetres.</summary>
 /// <param name="TopMm">The highest line.</param>
 /// <param name="BottomMm">The lowest line.</param>
 public readonly record struct StaffBand(double TopMm, double BottomMm);
+
+/// <summary>Where the strip of both hands lies in a system, in millimetres.</summary>
+/// <param name="TopMm">As high as the fretting hand's half reaches.</param>
+/// <param name="MiddleMm">The middle line.</param>
+/// <param name="BottomMm">As low as the picking hand's half reaches.</param>
+public readonly record struct StripBand(double TopMm, double MiddleMm, double BottomMm)
+{
+    /// <summary>The middle of the fretting hand's signs.</summary>
+    public double FrettingSignsMm { get; init; }
+
+    /// <summary>The middle of the picking hand's signs.</summary>
+    public double PickingSignsMm { get; init; }
+}
 
 /// <summary>What begins at one time: heads one above another, or a rest.</summary>
 /// <param name="Onset">As a fraction of a whole note after the first bar line.</param>

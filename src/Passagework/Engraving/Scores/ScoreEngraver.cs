@@ -37,7 +37,7 @@ public static class ScoreEngraver
     {
         var instrument = realization.Line.Recipe.Instrument;
         var meter = realization.Line.Recipe.Rhythm.Meter;
-        var sizes = new Sizes(options.StaffMm, instrument.Tuning.StringCount);
+        var sizes = new Sizes(options.StaffMm, instrument.Tuning.StringCount, options.Letters);
         var ink = new ColumnInk(options, sizes);
         var bass = ScoreClef.IsBass(instrument.Tuning);
         var planner = new SystemPlanner(

@@ -14,6 +14,21 @@ public sealed record ScoreOptions
     /// <summary>Height of five staff lines in millimetres; everything else follows from it.</summary>
     public double StaffMm { get; init; } = 7.0;
 
+    /// <summary>How large words and figures stand beside the staff.</summary>
+    public ScoreLetters Letters { get; init; } = ScoreLetters.Paper;
+
+    /// <summary>
+    /// Most written time on one system, as a fraction of a whole note; longer bars are cut at their beats, a single beat or
+    /// note stays whole. Null for as much as fits.
+    /// </summary>
+    public Fraction? LongestSystem { get; init; }
+
+    /// <summary>
+    /// What columns stand on whole multiples of, in millimetres from the start of a line: the dots of a screen. 0 for wherever
+    /// they fall.
+    /// </summary>
+    public double GridMm { get; init; }
+
     /// <summary>Which staves a system has.</summary>
     public ScoreLayout Layout { get; init; } = ScoreLayout.StaffAndTab;
 

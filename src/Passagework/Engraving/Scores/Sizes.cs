@@ -1,24 +1,23 @@
 using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Fonts;
-using Passagework.Engraving.Setting;
 
 namespace Passagework.Engraving.Scores;
 
 /// <summary>Sizes of a score in staff spaces. What has a least size on paper grows relatively where the staff is small.</summary>
 internal sealed class Sizes
 {
-    public Sizes(double staffMm, int strings)
+    public Sizes(double staffMm, int strings, ScoreLetters letters)
     {
         SpaceMm = staffMm / 4;
         Strings = strings;
-        DigitHeight = Math.Max(1.3, PrintSizes.DigitMm / SpaceMm);
+        DigitHeight = Math.Max(letters.Digit, letters.LeastDigitMm / SpaceMm);
         TabGap = Math.Max(1.5, 1.15 * DigitHeight);
         DigitEm = DigitHeight / TextFont.InkBox("1", Face.SansBold, 1).Height;
-        Text = Math.Max(2.0, PrintSizes.TextMm / SpaceMm);
-        TabLetter = Math.Max(1.8, PrintSizes.TextMm / SpaceMm);
-        Numeral = Math.Max(2.4, PrintSizes.TextMm / SpaceMm);
+        Text = Math.Max(letters.Text, letters.LeastTextMm / SpaceMm);
+        TabLetter = Math.Max(letters.TabLetter, letters.LeastTextMm / SpaceMm);
+        Numeral = Math.Max(letters.Numeral, letters.LeastTextMm / SpaceMm);
         ChordEm = 2 / TextFont.InkBox("H", Face.SansMedium, 1).Height;
-        FingerScale = Math.Max(1, PrintSizes.FingerMm / SpaceMm);
+        FingerScale = Math.Max(1, letters.LeastFingerMm / SpaceMm);
     }
 
     /// <summary>One staff space in millimetres.</summary>

@@ -18,14 +18,4 @@ internal static class Accidentals
             >= 0xE000 and <= 0xF8FF and var sign => sign,
             _ => 0,
         };
-
-    /// <summary>A note name or degree of ours with its signs as characters: Eb as E♭, bb7 as 𝄫7, C# as C♯.</summary>
-    public static string Of(string name)
-    {
-        // The letter B is a capital, so that a small b is always a sign.
-        return name.Replace("bb", "𝄫", StringComparison.Ordinal)
-            .Replace("##", "𝄪", StringComparison.Ordinal)
-            .Replace('b', '♭')
-            .Replace('#', '♯');
-    }
 }

@@ -37,15 +37,21 @@ public sealed class HandsStrip
 
     /// <summary>The score with the strip under every system.</summary>
     /// <param name="score">The systems of the same notes.</param>
-    public Score Under(Score score) =>
+    /// <param name="look">How it is drawn; as on paper when not given.</param>
+    public Score Under(Score score, StripLook? look = null) =>
         score with
         {
             Systems =
             [
-                .. score.Systems.Select(system => new SystemStrip(system, _plan, score.SpaceMm).Under()),
+                .. score.Systems.Select(system =>
+                    new SystemStrip(system, _plan, score.SpaceMm, look ?? StripLook.Paper).Under()
+                ),
             ],
         };
 
+    /// <summary>The signs that occur, each with its meaning.</summary>
+    internal StripKey Signs => new(_plan);
+
     /// <summary>How to read it, in rows of a width: only what occurs is explained.</summary>
-    public Figure Key(double widthMm) => new StripKey(_plan).Draw(widthMm);
+    public Figure Key(double widthMm) => Signs.Draw(widthMm);
 }

@@ -1,7 +1,6 @@
 using Passagework.Engraving.Drawing;
 using Passagework.Engraving.Fonts;
 using Passagework.Engraving.Scores;
-using Passagework.Engraving.Setting;
 
 namespace Passagework.Engraving.Strips;
 
@@ -15,6 +14,7 @@ internal sealed class StripNames
     private const double Beside = 1;
     private readonly ScoreSystem _system;
     private readonly Side _side;
+    private readonly StripLook _look;
     private readonly double _space;
     private readonly double _em;
     private readonly Box _ink;
@@ -23,14 +23,19 @@ internal sealed class StripNames
     /// <summary>Measures the name.</summary>
     /// <param name="system">The system.</param>
     /// <param name="side">The hand.</param>
-    /// <param name="space">One staff space in millimetres.</param>
+    /// <param name="scale">One staff space in millimetres, and how the strip is drawn.</param>
     /// <param name="signs">Where signs of the hand stand.</param>
-    public StripNames(ScoreSystem system, Side side, double space, IEnumerable<double> signs)
+    public StripNames(
+        ScoreSystem system,
+        Side side,
+        (double Space, StripLook Look) scale,
+        IEnumerable<double> signs
+    )
     {
-        (_system, _side, _space) = (system, side, space);
-        _em = Math.Max(PrintSizes.TextMm, 1.8 * space);
+        (_system, _side, (_space, _look)) = (system, side, scale);
+        _em = Math.Max(_look.LeastTextMm, _look.Text * _space);
         _ink = TextFont.InkBox(Name, Face.SmallCaps, _em);
-        _isFree = signs.All(x => x - (SignDrawing.MostHalfWidth * space) > _ink.Right + (Beside * space));
+        _isFree = signs.All(x => x - (SignDrawing.MostHalfWidth * _space) > _ink.Right + (Beside * _space));
     }
 
     /// <summary>Height beyond the signs that the name takes.</summary>
@@ -38,16 +43,23 @@ internal sealed class StripNames
 
     private string Name => $"{_side.Name} hand";
 
-    private bool IsBeyond => !_isFree && _system.Number == 1;
+    private bool IsNamed => _look.Labels == StripLabels.NamesAndLimit;
+
+    private bool IsBeyond => IsNamed && !_isFree && _system.Number == 1;
 
     /// <summary>Draws them.</summary>
     /// <param name="frame">Where the strip stands.</param>
     /// <param name="signs">Upper and lower edge of the row of signs.</param>
     public IEnumerable<Mark> Draw(StripFrame frame, (double Top, double Bottom) signs)
     {
-        if (_isFree || IsBeyond)
+        if (IsNamed && (_isFree || IsBeyond))
         {
             yield return NameAt(NameY(signs));
+        }
+
+        if (_look.Labels == StripLabels.Scale && _side.Direction < 0)
+        {
+            yield return Before("0", frame.Middle, "zero");
         }
 
         if (FirstLimit() is { } limit && frame.Holds(limit) && LimitAt(limit, frame) is { } label)
@@ -74,25 +86,30 @@ internal sealed class StripNames
             Ink = _side.Ink,
         };
 
-    // A little inside the line, away from the name; where both limits all but meet, away from the other hand's.
+    // Beside names a little inside the line, away from the name; where both limits all but meet, away from the other hand's.
     private TextMark? LimitAt(double ms, StripFrame frame)
     {
-        var away = Math.Max((ms * frame.MmPerMs) - (0.3 * _em), 0.5 * _em);
-        var y = frame.Middle + (_side.Direction * away) + (0.33 * _em);
-        var label = new TextMark(
-            System.FormattableString.Invariant($"{Math.Round(ms)} ms"),
-            new Point(_system.MusicStartMm - (0.4 * _space), y),
-            Face.Sans,
-            _em
-        )
+        var height = ms * frame.MmPerMs;
+        var away = IsNamed ? Math.Max(height - (0.3 * _em), 0.5 * _em) : height;
+        var words = System.FormattableString.Invariant($"{Math.Round(ms)} ms");
+        var label = Before(words, frame.Middle + (_side.Direction * away), $"{_side.Name}-limit-ms");
+        return _look.Labels switch
         {
-            Id = $"system-{_system.Number}-{_side.Name}-limit-ms",
+            StripLabels.None => null,
+            StripLabels.Scale => height > _em ? label : null,
+            _ => MarkBox.Of(label).Left >= 0 ? label : null,
+        };
+    }
+
+    // A figure that ends before the music, its middle at a height.
+    private TextMark Before(string words, double y, string name) =>
+        new(words, new Point(_system.MusicStartMm - (0.4 * _space), y + (0.33 * _em)), Face.Sans, _em)
+        {
+            Id = $"system-{_system.Number}-{name}",
             Kind = "strip-name",
             Ink = Ink.Soft,
             Anchor = Anchor.End,
         };
-        return MarkBox.Of(label).Left >= 0 ? label : null;
-    }
 
     private double? FirstLimit() =>
         _system

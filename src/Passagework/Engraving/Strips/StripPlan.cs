@@ -13,13 +13,13 @@ internal sealed record StripPlan(
     double TempoBpm,
     ImmutableArray<MoveDemand> Demands,
     ImmutableArray<StripMove> Moves,
-    StripTimes Times,
+    MoveTimes Times,
     StripScale Scale
 )
 {
     public static StripPlan Of(Measurement measured, double tempoBpm)
     {
-        var times = StripTimes.Of(measured.Realization, tempoBpm);
+        var times = MoveTimes.Of(measured.Realization, tempoBpm);
         return new StripPlan(
             tempoBpm,
             measured.Demands,

@@ -10,7 +10,7 @@ internal readonly record struct StripScale(double Ms)
     private const double Air = 1.04;
     private const double MostTimesDemand = 3;
 
-    public static StripScale Of(ImmutableArray<MoveDemand> demands, StripTimes times)
+    public static StripScale Of(ImmutableArray<MoveDemand> demands, MoveTimes times)
     {
         var hardest = demands.Max(demand => Math.Max(demand.FrettingMs ?? 0, demand.PickingMs ?? 0));
         var limits = times.Fretting.OfType<double>().Order().ToList();

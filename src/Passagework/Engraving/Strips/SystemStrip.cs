@@ -11,12 +11,11 @@ internal sealed class SystemStrip
 {
     // In staff spaces.
     private const double GapAbove = 2;
-    private const double HalfHeight = 4.6;
     private const double SignRoom = SignDrawing.MostHeight + 0.7;
-    private const double WidestBar = 1.1;
     private const double BarShare = 0.62;
     private readonly ScoreSystem _system;
     private readonly StripPlan _plan;
+    private readonly StripLook _look;
     private readonly double _space;
     private readonly List<(int Note, double X)> _notes;
     private readonly double _barWidth;
@@ -25,10 +24,11 @@ internal sealed class SystemStrip
     private readonly StripFrame _frame;
     private readonly List<Mark> _marks = [];
 
-    public SystemStrip(ScoreSystem system, StripPlan plan, double space)
+    public SystemStrip(ScoreSystem system, StripPlan plan, double space, StripLook look)
     {
         _system = system;
         _plan = plan;
+        _look = look;
         _space = space;
         _notes =
         [
@@ -39,8 +39,10 @@ internal sealed class SystemStrip
         _barWidth = WidthOfBars();
         _fretting = Named(new Side(Ink.Fretting, "fretting", -1, plan.Times.Fretting));
         _picking = Named(new Side(Ink.Picking, "picking", 1, plan.Times.Picking));
-        var half = HalfHeight * space;
-        var middle = system.HeightMm + _fretting.Names.RoomBeyond + ((GapAbove + SignRoom) * space) + half;
+        var half = look.HalfHeight * space;
+        var middle = Snapped(
+            system.HeightMm + _fretting.Names.RoomBeyond + ((GapAbove + SignRoom) * space) + half
+        );
         _frame = new StripFrame(middle, half, half / plan.Scale.Ms, space);
     }
 
@@ -51,13 +53,22 @@ internal sealed class SystemStrip
         DrawHand(_fretting);
         DrawHand(_picking);
         var height = _frame.Middle + _frame.Half + (SignRoom * _space) + _picking.Names.RoomBeyond;
-        return _system with { Marks = [.. _system.Marks, .. _marks], HeightMm = height };
+        return _system with
+        {
+            Marks = [.. _system.Marks, .. _marks],
+            HeightMm = height,
+            Strip = new StripBand(_frame.Middle - _frame.Half, _frame.Middle, _frame.Middle + _frame.Half)
+            {
+                FrettingSignsMm = SignMiddle(_fretting.Side),
+                PickingSignsMm = SignMiddle(_picking.Side),
+            },
+        };
     }
 
     private (Side Side, StripNames Names) Named(Side side)
     {
         var signs = _notes.Where(note => SignOf(side, note.Note) is not null).Select(note => note.X);
-        return (side, new StripNames(_system, side, _space, signs));
+        return (side, new StripNames(_system, side, (_space, _look), signs));
     }
 
     private double WidthOfBars()
@@ -66,8 +77,12 @@ internal sealed class SystemStrip
             .Zip(_notes.Skip(1), (one, next) => next.X - one.X)
             .DefaultIfEmpty(double.PositiveInfinity)
             .Min();
-        return Math.Min(WidestBar * _space, BarShare * closest);
+        // An even number of dots, so that both edges fall on whole ones.
+        return Snapped(Math.Min(_look.WidestBar * _space, BarShare * closest) / 2) * 2;
     }
+
+    private double Snapped(double mm) =>
+        _look.GridMm > 0 ? Math.Max(Math.Round(mm / _look.GridMm), 1) * _look.GridMm : mm;
 
     private void DrawAxis() =>
         _marks.Add(
@@ -110,11 +125,16 @@ internal sealed class SystemStrip
             var bar = new DemandBar(side, note, x, _barWidth, _space);
             var known = side.Ink == Ink.Fretting ? !demand.FrettingIsAssumed : !demand.PickingIsAssumed;
             _marks.AddRange(
-                bar.Draw(_frame.Middle, ms * _frame.MmPerMs, side.Limits[note] * _frame.MmPerMs, known)
+                bar.Draw(
+                    _frame.Middle,
+                    Snapped(ms * _frame.MmPerMs),
+                    side.Limits[note] * _frame.MmPerMs,
+                    known
+                )
             );
         }
 
-        if (SignOf(side, note) is { } shown)
+        if (_look.Signs && SignOf(side, note) is { } shown)
         {
             var drawing = new SignDrawing($"note-{note}-{side.Name}-sign", side.Ink, note, _space);
             _marks.AddRange(drawing.Draw(shown, new Point(x, SignMiddle(side))));

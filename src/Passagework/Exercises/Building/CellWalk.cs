@@ -51,9 +51,9 @@ internal sealed class CellWalk
         {
             var span = _highest - _lowest + 1;
             return new Fault(
-                $"the cell spans {span} notes and leaves the path, which has {_range.Length}",
+                $"the cell spans {span} notes and there are only {_range.Length} to move over",
                 "$.cell.offsets",
-                $"at most {_range.Length} notes wide, or a longer path"
+                $"at most {_range.Length} notes wide, or a layout with more notes"
             );
         }
 

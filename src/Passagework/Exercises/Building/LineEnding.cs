@@ -26,9 +26,9 @@ internal sealed class LineEnding(Recipe recipe, PathRange range, Draft draft)
         if (last.PathIndex is not { } from || NearestRoot(from) is not { } root)
         {
             return new Fault(
-                "the part of the path that is used has no root to end on",
+                "the part of the layout that is used has no root to end on",
                 "$.movement.ending",
-                "the ending 'none' or 'hold-last', or a path with a root"
+                "the ending 'none' or 'hold-last', or a layout with a root"
             );
         }
 

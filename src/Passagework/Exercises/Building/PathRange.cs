@@ -31,9 +31,9 @@ internal sealed class PathRange
 
         var (value, field) = last >= path.Length ? (last, "to") : (first, "from");
         return new Fault(
-            $"there is no note {value} on the path",
+            $"there is no note {value} in the layout",
             $"$.movement.{field}",
-            $"the path has notes 0 to {path.Length - 1}"
+            $"it has notes 0 to {path.Length - 1}"
         );
     }
 

@@ -41,17 +41,23 @@ internal sealed class MidiScore
     {
         var first = new MidiTrackBytes();
         WriteFrame(first);
+        var voices = _options.Voices.IsEmpty ? [Written()] : _options.Voices;
         if (_options.Format == MidiFormat.Single)
         {
-            WriteNotes(first);
+            WriteNotes(first, voices);
             return MidiTrackBytes.File(0, _resolution.Division, first);
         }
 
-        End(first);
-        var second = new MidiTrackBytes();
-        second.Meta(0, Name, Encoding.UTF8.GetBytes(_options.TrackName));
-        WriteNotes(second);
-        return MidiTrackBytes.File(1, _resolution.Division, first, second);
+        End(first, 0);
+        return MidiTrackBytes.File(1, _resolution.Division, [first, .. voices.Select(Track)]);
+    }
+
+    private MidiTrackBytes Track(MidiVoice voice)
+    {
+        var track = new MidiTrackBytes();
+        track.Meta(0, Name, Encoding.UTF8.GetBytes(voice.Name));
+        WriteNotes(track, [voice]);
+        return track;
     }
 
     // Swing is in the ticks, never in the tempo.
@@ -60,8 +66,6 @@ internal sealed class MidiScore
         var rhythm = _line.Recipe.Rhythm;
         return rhythm.Swing.Apply(written, rhythm.Meter, rhythm.NotesPerBeat);
     }
-
-    private long TickOf(Fraction written) => _resolution.TickOf(Played(written));
 
     private void WriteFrame(MidiTrackBytes track)
     {
@@ -120,10 +124,11 @@ internal sealed class MidiScore
         return number[1..];
     }
 
-    private void WriteNotes(MidiTrackBytes track)
+    // The notes of the line, for their written lengths.
+    private MidiVoice Written()
     {
-        track.Channel(0, ProgramChange, (byte)(_options.Program - 1));
         var weights = new PulseWeights(_line.Recipe.Rhythm);
+        var notes = ImmutableArray.CreateBuilder<MidiVoiceNote>();
         foreach (var note in _line.Notes)
         {
             var loud = AccentMap.Velocity(
@@ -132,23 +137,53 @@ internal sealed class MidiScore
                 note.InGroup == 0,
                 note.Accent
             );
-            foreach (var tone in note.Tones)
-            {
-                track.Channel(TickOf(note.Onset), NoteOn, (byte)tone.Midi, (byte)loud);
-            }
-
-            foreach (var tone in note.Tones)
-            {
-                track.Channel(TickOf(note.End), NoteOn, (byte)tone.Midi, 0);
-            }
+            var (from, to) = (Played(note.Onset), Played(note.End));
+            notes.AddRange(note.Tones.Select(tone => new MidiVoiceNote(from, to, tone.Midi, loud)));
         }
 
-        End(track);
+        return new MidiVoice(_options.TrackName, 1, _options.Program, notes.ToImmutable());
+    }
+
+    private void WriteNotes(MidiTrackBytes track, ImmutableArray<MidiVoice> voices)
+    {
+        foreach (var voice in voices.Where(voice => voice.Program is not null))
+        {
+            track.Channel(0, ProgramChange + voice.Channel - 1, (byte)(voice.Program!.Value - 1));
+        }
+
+        // At one tick notes end before others begin, unless they begin there themselves.
+        var events = voices
+            .SelectMany(voice => voice.Notes.SelectMany(note => Events(note, voice.Channel)))
+            .OrderBy(e => e.Tick)
+            .ThenBy(e => e.Order);
+        var last = 0L;
+        foreach (var (tick, _, status, key, velocity) in events)
+        {
+            track.Channel(tick, status, key, velocity);
+            last = tick;
+        }
+
+        End(track, last);
+    }
+
+    private IEnumerable<(long Tick, int Order, int Status, byte Key, byte Velocity)> Events(
+        MidiVoiceNote note,
+        int channel
+    )
+    {
+        var (from, to) = (_resolution.TickOf(note.At), _resolution.TickOf(note.End));
+        var status = NoteOn + channel - 1;
+        yield return (from, 1, status, (byte)note.Key, (byte)note.Velocity);
+        yield return (to, to > from ? 0 : 2, status, (byte)note.Key, 0);
     }
 
     // The first track ends with the last of its events, the notes with the line.
-    private void End(MidiTrackBytes track) =>
-        track.Meta(Math.Max(TickOf(_line.End), LastTempo()), TrackEnd, []);
+    private void End(MidiTrackBytes track, long last) =>
+        track.Meta(
+            Math.Max(last, Math.Max(_resolution.TickOf(Played(_line.End)), LastTempo())),
+            TrackEnd,
+            []
+        );
 
     private long LastTempo() => _options.Tempi.IsEmpty ? 0 : _resolution.TickOf(_options.Tempi[^1].At);
 }

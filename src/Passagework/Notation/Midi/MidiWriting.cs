@@ -31,6 +31,9 @@ public sealed record MidiWriting
     /// <summary>Tempi in place of the recipe's, ascending from 0; empty for the recipe's.</summary>
     public ImmutableArray<TempoChange> Tempi { get; init; } = [];
 
+    /// <summary>What sounds in place of the line's notes, a track each in format 1; empty for these notes.</summary>
+    public ImmutableArray<MidiVoice> Voices { get; init; } = [];
+
     /// <summary>Whether a text event says how swing, pulses and lengths are meant, so that nothing has to be guessed.</summary>
     public bool Remark { get; init; } = true;
 }

@@ -23,7 +23,7 @@ public sealed class Drone
     /// <param name="seconds">When it has faded out.</param>
     public Drone(NoteName root, int sampleRate, double seconds)
     {
-        var key = LowestRoot + Foundation.WholeNumbers.Modulo(root.PitchClass - LowestRoot, 12);
+        var key = RootKey(root);
         _turns =
         [
             EqualTemperament.FrequencyOf(key).Value / sampleRate,
@@ -32,6 +32,10 @@ public sealed class Drone
         _fade = FadeSeconds * sampleRate;
         SamplesNeeded = (long)(seconds * sampleRate);
     }
+
+    /// <summary>The MIDI key on which a root sounds; the fifth lies seven above.</summary>
+    public static int RootKey(NoteName root) =>
+        LowestRoot + Foundation.WholeNumbers.Modulo(root.PitchClass - LowestRoot, 12);
 
     /// <summary>Samples to its end.</summary>
     public long SamplesNeeded { get; }

@@ -31,6 +31,18 @@ public sealed record SoundPlan
     /// <summary>What can't be played in the metre of the performance, if anything.</summary>
     public Fault? Check(TimeMap times) =>
         Click?.Check(times.Meter) ?? (Backing is { } band ? Grooves.Check(band.Groove, times.Meter) : null);
+
+    /// <summary>The clicks that are heard: all that were asked for, else those of the count-in.</summary>
+    internal ImmutableArray<ClickStroke> Clicks(TimedPerformance performance)
+    {
+        var times = performance.Times;
+        return
+        [
+            .. ClickTrack
+                .Strokes(performance, Click ?? new ClickPlan())
+                .Where(stroke => Click is not null || stroke.Seconds < times.BarSeconds(times.CountInBars)),
+        ];
+    }
 }
 
 /// <summary>A performance with everything around it, ready to be rendered from any sample on.</summary>
@@ -107,14 +119,9 @@ public sealed record Arrangement(Mixdown Mix, long Samples, int SampleRate)
             yield return (new MixVoice(MixPart.Guitar, guitar.Render), guitar.SamplesNeeded);
         }
 
-        if (plan.Click is not null || times.CountInBars > 0)
+        if (plan.Clicks(performance) is { IsEmpty: false } strokes)
         {
-            var strokes = ClickTrack
-                .Strokes(performance, plan.Click ?? new ClickPlan())
-                .Where(stroke =>
-                    plan.Click is not null || stroke.Seconds < times.BarSeconds(times.CountInBars)
-                );
-            var click = ClickTrack.Sound([.. strokes], plan.SampleRate);
+            var click = ClickTrack.Sound(strokes, plan.SampleRate);
             yield return (new MixVoice(MixPart.Click, click.Render), click.SamplesNeeded);
         }
 

@@ -19,6 +19,9 @@ public static class Performer
     private const int LowestKey = 21;
     private const int HighestKey = 100;
 
+    /// <summary>Bars that a line can be cut into, the last one counted whole.</summary>
+    public static int BarsOf(Line line) => Timeline.BarsOf(line);
+
     /// <summary>
     /// Every instant of the line; refused where the bars don't exist, the music is too long or a note lies outside the
     /// instrument.

@@ -17,4 +17,19 @@ public sealed record TimedPerformance(
     TimeMap Times,
     Realization Line,
     ImmutableArray<TempoChange> Tempi
-);
+)
+{
+    private const double Instant = 1e-6;
+
+    /// <summary>The events of each note by its place in the notes of <see cref="Times"/>.</summary>
+    /// <remarks>A rake or a brush comes before its note's onset, but after the onset before.</remarks>
+    internal ILookup<int, StringEvent> EventsByNote()
+    {
+        var timed = Times.Notes;
+        var passes = Enumerable.Range(0, timed.Length).ToLookup(i => timed[i].Note);
+        return Events.ToLookup(e =>
+            passes[e.Note ?? throw new System.Diagnostics.UnreachableException("All events have a note.")]
+                .First(i => timed[i].OnsetSeconds >= e.Seconds - Instant)
+        );
+    }
+}

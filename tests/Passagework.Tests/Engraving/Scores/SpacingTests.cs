@@ -75,6 +75,20 @@ public sealed class SpacingTests
         Assert.Equal([1, 3, 4], SystemBreaks.Choose(units, 100, 100).Ends);
     }
 
+    [Theory]
+    [InlineData(0.5, "2 4 6")]
+    [InlineData(0.25, "1 2 3 4 5 6")]
+    [InlineData(0.1, "1 2 3 4 5 6")]
+    [InlineData(0.8, "3 6")]
+    public void A_line_of_several_units_lasts_no_longer_than_asked(double longest, string ends)
+    {
+        var units = Units("20 20 20 20 20 20").Select(unit => unit with { Time = 0.25 }).ToArray();
+
+        var found = SystemBreaks.Choose(units, 120, 120, longest: longest);
+
+        Assert.Equal(ends, string.Join(' ', found.Ends));
+    }
+
     [Fact]
     public void What_stands_between_units_is_saved_at_the_start_of_a_line()
     {

@@ -10,6 +10,9 @@ internal sealed class LineSetter(Spacer spacer, BarEdges edges, int first, int e
 
     private readonly Spring[] _springs = new Spring[end - first];
 
+    /// <summary>What columns stand on whole multiples of, in spaces; 0 for wherever they fall.</summary>
+    public double Grid { get; init; }
+
     /// <summary>Sets it.</summary>
     /// <param name="index">Which line, from 0.</param>
     /// <param name="prefix">What stands at its start.</param>
@@ -62,7 +65,7 @@ internal sealed class LineSetter(Spacer spacer, BarEdges edges, int first, int e
         for (var i = first; i < end; i++)
         {
             var column = spacer.Columns[i];
-            column.X = x;
+            column.X = Snapped(x);
             x += _springs[i - first].At(stretch);
             if (!column.EndsBar && i + 1 < end)
             {
@@ -81,11 +84,13 @@ internal sealed class LineSetter(Spacer spacer, BarEdges edges, int first, int e
         return bars.ToImmutable();
     }
 
-    private static void Centre(Column column, double from, double to)
+    private double Snapped(double x) => Grid > 0 ? Math.Round(x / Grid) * Grid : x;
+
+    private void Centre(Column column, double from, double to)
     {
         if (column.Written.WholeBar)
         {
-            column.X = (from + to) / 2;
+            column.X = Snapped((from + to) / 2);
         }
     }
 }

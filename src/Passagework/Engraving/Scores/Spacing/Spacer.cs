@@ -91,6 +91,7 @@ internal sealed class Spacer
                 new BreakUnit(natural, least, _leads[first], cost)
                 {
                     Spared = (within.At(1) - atEnd.At(1), within.Rod - atEnd.Rod),
+                    Time = unit.Sum(column => column.Written.Length.ToDouble()),
                 }
             );
             first = end;

@@ -11,6 +11,9 @@ internal readonly record struct BreakUnit(double Natural, double Least, double L
 {
     /// <summary>How much less of both widths it takes at the end of a line, where no further column follows.</summary>
     public (double Natural, double Least) Spared { get; init; }
+
+    /// <summary>Its written time, in whole notes.</summary>
+    public double Time { get; init; }
 }
 
 /// <summary>Where lines end: for the whole piece at once, by dynamic programming.</summary>
@@ -28,6 +31,9 @@ internal static class SystemBreaks
     // A unit that its neighbours have made too wide for a line still stands alone, whatever that costs.
     private const double Overfull = 1e6;
 
+    /// <summary>Times are sums of rounded fractions.</summary>
+    public const double TimeSlack = 1e-9;
+
     /// <summary>A last line is stretched to the full width when its natural width is above this share.</summary>
     public const double JustifiedLast = 0.7;
 
@@ -36,11 +42,13 @@ internal static class SystemBreaks
     /// <param name="firstRoom">Room in the first line.</param>
     /// <param name="laterRoom">Room in the others.</param>
     /// <param name="shortLast">Whether a short last line costs nothing.</param>
+    /// <param name="longest">Most time of a line of several units, in whole notes.</param>
     public static (ImmutableArray<int> Ends, double Cost) Choose(
         ReadOnlySpan<BreakUnit> units,
         double firstRoom,
         double laterRoom,
-        bool shortLast = false
+        bool shortLast = false,
+        double longest = double.PositiveInfinity
     )
     {
         var best = new double[units.Length + 1];
@@ -51,9 +59,16 @@ internal static class SystemBreaks
         {
             var room = start == 0 ? firstRoom : laterRoom;
             var (natural, least) = (-units[start].Lead, -units[start].Lead);
+            var time = 0.0;
             for (var end = start + 1; end <= units.Length && Fits(natural, least, room); end++)
             {
                 var last = units[end - 1];
+                time += last.Time;
+                if (end > start + 1 && time > longest + TimeSlack)
+                {
+                    break;
+                }
+
                 natural += last.Lead + last.Natural;
                 least += last.Lead + last.Least;
                 var breakCost = end < units.Length ? last.BreakCost : 0;

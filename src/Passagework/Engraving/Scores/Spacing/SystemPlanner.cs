@@ -22,6 +22,8 @@ internal sealed class SystemPlanner
     private readonly double _width;
     private readonly Meter _meter;
     private readonly bool _shortLast;
+    private readonly double _longest;
+    private readonly double _grid;
 
     public SystemPlanner(
         ColumnInk ink,
@@ -37,6 +39,8 @@ internal sealed class SystemPlanner
         _laterPrefix = prefixes.Write(first: false);
         _width = options.WidthMm / prefixes.SpaceMm;
         _shortLast = options.ShortLast;
+        _longest = options.LongestSystem?.ToDouble() ?? double.PositiveInfinity;
+        _grid = options.GridMm / prefixes.SpaceMm;
         _meter = meter;
     }
 
@@ -46,7 +50,7 @@ internal sealed class SystemPlanner
         var start = WidestStart(bars);
         var cutter = new UnitCutter(
             _meter,
-            Room(_firstPrefix, start),
+            (Room(_firstPrefix, start), _longest),
             piece => new Spacer([piece], _ink, _edges).ForBreaking(BreakCost)[0]
         );
         return cutter
@@ -79,7 +83,8 @@ internal sealed class SystemPlanner
                 spacer.ForBreaking(BreakCost).AsSpan(),
                 Room(_firstPrefix, start),
                 Room(_laterPrefix, start),
-                _shortLast
+                _shortLast,
+                _longest
             )
             .Ends;
         var plans = ImmutableArray.CreateBuilder<SystemPlan>(ends.Length);
@@ -88,7 +93,7 @@ internal sealed class SystemPlanner
         foreach (var end in ends)
         {
             var count = spacer.Units[unit..end].Sum(columns => columns.Length);
-            var line = new LineSetter(spacer, _edges, column, column + count);
+            var line = new LineSetter(spacer, _edges, column, column + count) { Grid = _grid };
             var prefix = plans.Count == 0 ? _firstPrefix : _laterPrefix;
             plans.Add(line.Set(plans.Count, prefix, _width, ref stretch));
             (unit, column) = (end, column + count);

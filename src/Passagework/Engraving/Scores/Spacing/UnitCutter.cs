@@ -4,8 +4,15 @@ using Passagework.Rhythm;
 
 namespace Passagework.Engraving.Scores;
 
-/// <summary>Cuts bars that are too wide for a line: at beats, and beats themselves into halves.</summary>
-internal sealed class UnitCutter(Meter meter, double room, Func<ImmutableArray<Column>, BreakUnit> measure)
+/// <summary>Cuts bars that are too wide or too long for a line: at beats, and beats themselves into halves.</summary>
+/// <param name="meter">The metre.</param>
+/// <param name="line">Room in a line, and the most time on it in whole notes.</param>
+/// <param name="measure">How wide a piece is.</param>
+internal sealed class UnitCutter(
+    Meter meter,
+    (double Room, double Time) line,
+    Func<ImmutableArray<Column>, BreakUnit> measure
+)
 {
     /// <summary>Pieces that each fit a line; a fault where not even one note does.</summary>
     public Outcome<ImmutableArray<ImmutableArray<Column>>> Cut(ImmutableArray<ImmutableArray<Column>> bars)
@@ -14,7 +21,7 @@ internal sealed class UnitCutter(Meter meter, double room, Func<ImmutableArray<C
         foreach (var bar in bars)
         {
             BeamRuns.Join(bar.AsSpan());
-            if (Fits(bar))
+            if (IsShort(bar) && Fits(bar))
             {
                 pieces.Add(bar);
                 continue;
@@ -49,10 +56,17 @@ internal sealed class UnitCutter(Meter meter, double room, Func<ImmutableArray<C
         return half > 0 && TryHalve(piece[..half], pieces) && TryHalve(piece[half..], pieces);
     }
 
+    private bool IsShort(ImmutableArray<Column> bar) =>
+        bar.Sum(column => column.Written.Length.ToDouble()) <= line.Time + SystemBreaks.TimeSlack;
+
     private bool Fits(ImmutableArray<Column> piece)
     {
         var unit = measure(piece);
-        return SystemBreaks.Fits(unit.Natural - unit.Spared.Natural, unit.Least - unit.Spared.Least, room);
+        return SystemBreaks.Fits(
+            unit.Natural - unit.Spared.Natural,
+            unit.Least - unit.Spared.Least,
+            line.Room
+        );
     }
 
     private IEnumerable<ImmutableArray<Column>> Beats(ImmutableArray<Column> bar)

@@ -7,7 +7,7 @@ using Passagework.Tests.Instrument;
 namespace Passagework.Tests.Exercises;
 
 /// <summary>Recipes in short, and lines as short texts.</summary>
-internal static class Ideas
+internal static class ShortIdeas
 {
     /// <summary>A path of that many notes along string 1, so that a fret is a path index.</summary>
     public static Layout Steps(int count) =>

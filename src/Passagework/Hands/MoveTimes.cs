@@ -1,18 +1,18 @@
 using System.Collections.Immutable;
 using Passagework.Exercises;
 
-namespace Passagework.Engraving.Strips;
+namespace Passagework.Hands;
 
 /// <summary>The time there is for the move that leads to each note, in ms at a tempo, swing included.</summary>
 /// <param name="Fretting">Since the note before; null for the first.</param>
 /// <param name="Picking">Since the stroke before; null for the first stroke and for slurred notes.</param>
-internal sealed record StripTimes(ImmutableArray<double?> Fretting, ImmutableArray<double?> Picking)
+internal sealed record MoveTimes(ImmutableArray<double?> Fretting, ImmutableArray<double?> Picking)
 {
     // A tempo next to nothing gives time without end; beyond eleven days it makes no difference (chosen by us).
     private const double LongestMs = 1e9;
 
     /// <summary>The times of what is played at so many felt beats a minute.</summary>
-    public static StripTimes Of(Realization played, double tempoBpm)
+    public static MoveTimes Of(Realization played, double tempoBpm)
     {
         var rhythm = played.Line.Recipe.Rhythm;
         var msPerWhole = Math.Min(LongestMs, 60_000 / tempoBpm / rhythm.Meter.Beat.ToDouble());
@@ -33,6 +33,6 @@ internal sealed record StripTimes(ImmutableArray<double?> Fretting, ImmutableArr
             }
         }
 
-        return new StripTimes([.. fretting], [.. picking]);
+        return new MoveTimes([.. fretting], [.. picking]);
     }
 }

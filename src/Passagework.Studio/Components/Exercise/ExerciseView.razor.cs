@@ -1,0 +1,233 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+using Passagework.Exercises;
+using Passagework.Foundation;
+using Passagework.Hands;
+using Passagework.Studio.Features.Exercises;
+using Passagework.Studio.Features.Settings;
+using Lock = Passagework.Exercises.Lock;
+
+namespace Passagework.Studio.Components.Exercise;
+
+/// <summary>Binds the page to the desk on which the exercise lies.</summary>
+public sealed partial class ExerciseView : IAsyncDisposable
+{
+    private const string WidthCookie = "width";
+    private ElementReference _room;
+    private IJSObjectReference? _script;
+    private DotNetObjectReference<ExerciseView>? _self;
+    private bool _showsOthers;
+    private bool _isComparing;
+
+    /// <summary>Library id or number of an own exercise.</summary>
+    [Parameter]
+    public string Key { get; set; } = "";
+
+    [Inject]
+    private ExerciseDesk Desk { get; set; } = null!;
+
+    [Inject]
+    private ReadSettings Settings { get; set; } = null!;
+
+    [Inject]
+    private KeepExercise Keeping { get; set; } = null!;
+
+    [Inject]
+    private CopyExercise Copying { get; set; } = null!;
+
+    [Inject]
+    private AnnotateExercise Annotating { get; set; } = null!;
+
+    [Inject]
+    private NavigationManager Navigation { get; set; } = null!;
+
+    [Inject]
+    private IJSRuntime Browser { get; set; } = null!;
+
+    [Inject]
+    private IHttpContextAccessor Http { get; set; } = null!;
+
+    private Fault? ProblemAtScore =>
+        Desk.Problem is { Where: "score" or "" or "player" } fault ? fault : null;
+
+    /// <summary>The pointer chose a note.</summary>
+    [JSInvokable]
+    public void ChooseNote(int note)
+    {
+        Desk.Choose(note);
+        StateHasChanged();
+    }
+
+    /// <summary>A key was pressed on the score.</summary>
+    [JSInvokable]
+    public async Task ScoreKey(string key)
+    {
+        switch (key)
+        {
+            case "before":
+                Desk.Choose(Desk.Chosen - 1);
+                break;
+            case "after":
+                Desk.Choose(Desk.Chosen + 1);
+                break;
+            case "first":
+                Desk.Choose(0);
+                break;
+            case "last":
+                Desk.Choose(int.MaxValue);
+                break;
+            case "others":
+                _showsOthers = !_showsOthers;
+                break;
+            default:
+                await LockShown(key);
+                break;
+        }
+
+        StateHasChanged();
+    }
+
+    /// <summary>A value was stepped by a key.</summary>
+    [JSInvokable("Step")]
+    public async Task StepByKey(string axis, int steps)
+    {
+        await Desk.Step(axis, steps);
+        StateHasChanged();
+    }
+
+    /// <summary>The key for undoing.</summary>
+    [JSInvokable]
+    public async Task UndoKey()
+    {
+        await Desk.Undo();
+        StateHasChanged();
+    }
+
+    /// <summary>The key for doing again.</summary>
+    [JSInvokable]
+    public async Task RedoKey()
+    {
+        await Desk.Redo();
+        StateHasChanged();
+    }
+
+    /// <summary>The room for the score has changed.</summary>
+    [JSInvokable]
+    public void SetWidth(double widthPx)
+    {
+        if (Math.Abs(widthPx - Desk.WidthPx) < 1)
+        {
+            return;
+        }
+
+        Desk.SetWidth(widthPx);
+        StateHasChanged();
+    }
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        Desk.Moved -= Move;
+        try
+        {
+            if (_script is not null)
+            {
+                await _script.InvokeVoidAsync("detach");
+                await _script.DisposeAsync();
+            }
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page has gone before us.
+        }
+
+        _self?.Dispose();
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnInitializedAsync()
+    {
+        Desk.Moved += Move;
+        if (
+            Http.HttpContext?.Request.Cookies[WidthCookie] is { } width
+            && int.TryParse(width, System.Globalization.CultureInfo.InvariantCulture, out var px)
+        )
+        {
+            Desk.SetWidth(px);
+        }
+
+        await Desk.Open(new ExerciseKey(Key), (await Settings.Read()).Player);
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender)
+        {
+            _script = await Browser.InvokeAsync<IJSObjectReference>("import", "/exercise.js");
+            _self = DotNetObjectReference.Create(this);
+            await _script.InvokeVoidAsync("attach", _self, _room);
+        }
+    }
+
+    private Task Set((string Axis, string Value) asked) => Desk.Set(asked.Axis, asked.Value);
+
+    private Task Step((string Axis, int Steps) asked) => Desk.Step(asked.Axis, asked.Steps);
+
+    private Task Take((Recipe Recipe, string What) asked) => Desk.Take(asked.Recipe, asked.What);
+
+    private Task SetTitle(string title) => Desk.Take(Desk.Recipe with { Title = title }, $"title to {title}");
+
+    private Task Undo() => Desk.Undo();
+
+    private Task Redo() => Desk.Redo();
+
+    private Task TryAgain() => Desk.TryAgain();
+
+    private Task KeepBoth() => Desk.KeepBoth();
+
+    private void ShowElsewhere() => Desk.ShowElsewhere();
+
+    private void SetBpm(double bpm) => Desk.SetBpm(bpm);
+
+    private void SetLarge(bool isLarge) => Desk.SetLarge(isLarge);
+
+    private void SetLevel(double level) => Desk.SetPlayer(Desk.Player.MovedTo(level));
+
+    private Task Lock((Lock Part, string What) asked) => Desk.Lock(asked.Part, asked.What);
+
+    private Task Unlock(int note) => Desk.Unlock(note, $"note {note + 1} free again");
+
+    private async Task LockShown(string what)
+    {
+        var note = Desk.Measured?.Realization.Notes[Desk.Chosen];
+        if (note is not null && NoteLock.Of(note, Desk.Chosen, what) is { } part)
+        {
+            await Desk.Lock(part, $"{what} of note {Desk.Chosen + 1} fixed");
+        }
+    }
+
+    private async Task Keep() => Accept(await Keeping.Keep(Desk.Exercise!));
+
+    private async Task Annotate((string Notes, IEnumerable<string> Labels) asked) =>
+        Accept(await Annotating.Annotate(Desk.Exercise!, asked.Notes, asked.Labels));
+
+    private async Task Copy()
+    {
+        if (await Copying.Copy(Desk.Exercise!, Desk.Recipe) is ChangeAnswer.Kept copy)
+            Navigation.NavigateTo(copy.Exercise.Key.Url, forceLoad: true);
+    }
+
+    private void Accept(ChangeAnswer answer)
+    {
+        if (answer is ChangeAnswer.Kept kept)
+            Desk.Refresh(kept.Exercise);
+    }
+
+    // The address follows without a new page, so that a reload opens what is shown.
+    private void Move(object? sender, MovedEventArgs moved)
+    {
+        if (_script is not null)
+            _ = _script.InvokeVoidAsync("moveTo", moved.Key.Url).AsTask();
+    }
+}

@@ -1,0 +1,266 @@
+using Passagework.Engraving.Screens;
+using Passagework.Exercises;
+using Passagework.Exercises.Ideas;
+using Passagework.Foundation;
+using Passagework.Hands;
+using Passagework.Hands.Explaining;
+using Lock = Passagework.Exercises.Lock;
+
+namespace Passagework.Studio.Features.Exercises;
+
+/// <summary>One exercise lying open before one user: the idea, what it asks, how it is drawn, what is wrong.</summary>
+/// <remarks>Every change is kept at once. What cannot be leaves everything as it was and says so.</remarks>
+internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, UndoExercise undo)
+{
+    private const double UsualWidthPx = 1312;
+
+    /// <summary>The exercise; null before it is opened.</summary>
+    public OpenedExercise? Exercise { get; private set; }
+
+    /// <summary>What it asks of the player.</summary>
+    public Measurement? Measured { get; private set; }
+
+    /// <summary>As it is drawn.</summary>
+    public ScreenScore? Score { get; private set; }
+
+    /// <summary>For whom.</summary>
+    public Player Player { get; private set; } = Player.At(2);
+
+    /// <summary>Felt beats a minute at which it is looked at and heard.</summary>
+    public double Bpm { get; private set; } = 60;
+
+    /// <summary>Index of the note that is explained.</summary>
+    public int Chosen { get; private set; }
+
+    /// <summary>Room for the score in pixels.</summary>
+    public double WidthPx { get; private set; } = UsualWidthPx;
+
+    /// <summary>Whether the score is larger, for a projector.</summary>
+    public bool IsLarge { get; private set; }
+
+    /// <summary>What cannot be; its place is the key of a control.</summary>
+    public Fault? Problem { get; private set; }
+
+    /// <summary>Why the last change is shown but not kept.</summary>
+    public Fault? NotKept { get; private set; }
+
+    /// <summary>The exercise as another page has left it, when it was changed there.</summary>
+    public OpenedExercise? Elsewhere { get; private set; }
+
+    /// <summary>Raised when an exercise of the library has become an own one, with its new address.</summary>
+    public event EventHandler<MovedEventArgs>? Moved;
+
+    /// <summary>The idea that is shown.</summary>
+    public Recipe Recipe => Exercise!.Recipe;
+
+    /// <summary>Opens an exercise for a player.</summary>
+    /// <returns>Why there is none; null when it lies open.</returns>
+    public async Task<Fault?> Open(ExerciseKey key, Player player)
+    {
+        Player = player;
+        if (!(await open.Open(key)).TryGet(out var exercise, out var fault))
+        {
+            return fault;
+        }
+
+        Show(exercise, isNew: true);
+        return null;
+    }
+
+    /// <summary>Sets one axis of the idea.</summary>
+    public Task Set(string axis, string value) => Change(axis, recipe => IdeaChange.Set(recipe, axis, value));
+
+    /// <summary>Steps one axis of the idea.</summary>
+    public Task Step(string axis, int steps) => Change(axis, recipe => IdeaChange.Step(recipe, axis, steps));
+
+    /// <summary>Takes another idea in place of this one, such as a harder form of it.</summary>
+    public Task Take(Recipe recipe, string what) => Apply("", recipe, what);
+
+    /// <summary>Fixes something about a note.</summary>
+    public Task Lock(Lock part, string what) =>
+        NoteLocks.Set(Recipe, part).TryGet(out var locked, out var fault)
+            ? Apply("score", locked, what)
+            : Refuse(fault with { Where = "score" });
+
+    /// <summary>Frees a note.</summary>
+    public Task Unlock(int note, string what) => Apply("score", NoteLocks.Clear(Recipe, note), what);
+
+    /// <summary>Takes the last change back.</summary>
+    public async Task Undo() => Answer(await undo.Undo(Exercise!), Recipe);
+
+    /// <summary>Makes a change again that was taken back.</summary>
+    public async Task Redo() => Answer(await undo.Redo(Exercise!), Recipe);
+
+    /// <summary>Tries again to keep what is shown.</summary>
+    public async Task TryAgain() =>
+        Answer(await change.Change(Exercise!, Recipe, "what could not be kept"), Recipe);
+
+    /// <summary>Shows the exercise as another page left it.</summary>
+    public void ShowElsewhere()
+    {
+        if (Elsewhere is { } theirs)
+            Show(theirs, isNew: false);
+    }
+
+    /// <summary>Makes what is shown an exercise beside the one that was changed elsewhere.</summary>
+    public async Task KeepBoth()
+    {
+        var mine = Recipe with { Id = null, Title = $"{Exercise!.Title}, other version" };
+        Answer(await change.Begin(mine, Exercise.Key.Text), mine);
+    }
+
+    /// <summary>Explains another note.</summary>
+    public void Choose(int note)
+    {
+        Chosen = Math.Clamp(note, 0, Math.Max(0, (Measured?.Realization.Notes.Length ?? 1) - 1));
+        Draw();
+    }
+
+    /// <summary>Looks at another tempo.</summary>
+    public void SetBpm(double bpm)
+    {
+        Bpm = Math.Clamp(bpm, 10, 1000);
+        Draw();
+    }
+
+    /// <summary>Measures for another player.</summary>
+    public void SetPlayer(Player player)
+    {
+        Player = player;
+        if (Measurer.Measure(Recipe, player).TryGet(out var measured, out var fault))
+        {
+            Measured = measured;
+            Problem = null;
+            Draw();
+        }
+        else
+        {
+            Problem = fault with { Where = "player" };
+        }
+    }
+
+    /// <summary>Draws for another width.</summary>
+    public void SetWidth(double widthPx)
+    {
+        WidthPx = Math.Clamp(Math.Floor(widthPx), 280, 4000);
+        Draw();
+    }
+
+    /// <summary>Draws larger or in the usual size.</summary>
+    public void SetLarge(bool isLarge)
+    {
+        IsLarge = isLarge;
+        Draw();
+    }
+
+    /// <summary>Takes over an exercise of which something beside the idea was changed.</summary>
+    public void Refresh(OpenedExercise exercise)
+    {
+        var isMoved = Exercise?.Key != exercise.Key;
+        Exercise = exercise;
+        if (isMoved)
+            Moved?.Invoke(this, new MovedEventArgs(exercise.Key));
+    }
+
+    private async Task Change(string axis, Func<Recipe, Outcome<Recipe>> next)
+    {
+        if (!next(Recipe).TryGet(out var recipe, out var fault))
+        {
+            await Refuse(fault with { Where = axis });
+            return;
+        }
+
+        await Apply(axis, recipe, ChangeWords.Of(Recipe, recipe, axis));
+    }
+
+    private async Task Apply(string axis, Recipe recipe, string what)
+    {
+        if (recipe == Recipe)
+        {
+            Problem = null;
+            return;
+        }
+
+        if (!Measurer.Measure(recipe, Player).TryGet(out _, out var fault))
+        {
+            await Refuse(fault with { Where = axis });
+            return;
+        }
+
+        Answer(await change.Change(Exercise!, recipe, what), recipe);
+    }
+
+    private Task Refuse(Fault fault)
+    {
+        Problem = fault;
+        return Task.CompletedTask;
+    }
+
+    private void Answer(ChangeAnswer answer, Recipe shown)
+    {
+        (Problem, NotKept, Elsewhere) = (null, null, null);
+        switch (answer)
+        {
+            case ChangeAnswer.Kept kept:
+                var isMoved = kept.Exercise.Key != Exercise!.Key;
+                Show(kept.Exercise, isNew: false);
+                if (isMoved)
+                    Moved?.Invoke(this, new MovedEventArgs(kept.Exercise.Key));
+                break;
+            case ChangeAnswer.ChangedElsewhere elsewhere:
+                Show(Exercise! with { Recipe = shown }, isNew: false);
+                Elsewhere = elsewhere.Theirs;
+                break;
+            case ChangeAnswer.Failed failed:
+                Show(Exercise! with { Recipe = shown }, isNew: false);
+                NotKept = failed.Fault;
+                break;
+        }
+    }
+
+    private void Show(OpenedExercise exercise, bool isNew)
+    {
+        Exercise = exercise;
+        (Problem, Elsewhere) = (null, null);
+        if (!Measurer.Measure(exercise.Recipe, Player).TryGet(out var measured, out var fault))
+        {
+            Problem = fault;
+            return;
+        }
+
+        Measured = measured;
+        if (isNew)
+            (Bpm, Chosen) = (measured.StartBpm, LimitingMove.Of(measured)?.Note ?? 0);
+
+        Chosen = Math.Min(Chosen, measured.Realization.Notes.Length - 1);
+        Draw();
+    }
+
+    private void Draw()
+    {
+        if (Measured is null)
+        {
+            return;
+        }
+
+        var options = new ScreenOptions
+        {
+            WidthPx = WidthPx,
+            SpacePx = IsLarge ? ScreenOptions.LargerSpacePx : ScreenOptions.UsualSpacePx,
+            TempoBpm = Bpm,
+            Chosen = Chosen,
+        };
+        if (ScreenScore.Draw(Measured, options).TryGet(out var score, out var fault))
+            Score = score;
+        else
+            Problem = fault;
+    }
+}
+
+/// <summary>An exercise has another address.</summary>
+/// <param name="key">The new one.</param>
+internal sealed class MovedEventArgs(ExerciseKey key) : EventArgs
+{
+    /// <summary>The new one.</summary>
+    public ExerciseKey Key { get; } = key;
+}

@@ -1,0 +1,32 @@
+using Microsoft.AspNetCore.Mvc;
+using Passagework.Studio.Features.Exercises;
+
+namespace Passagework.Studio.Features.Today;
+
+/// <summary>Begins an exercise from the sentence on the day's page.</summary>
+internal static class Beginnings
+{
+    /// <summary>Registers what the day's page needs.</summary>
+    public static void AddToday(this IServiceCollection services) => services.AddSingleton<ReadToday>();
+
+    /// <summary>Maps the form's address; leads to the exercise, or back with what cannot be.</summary>
+    public static void MapBeginnings(this WebApplication app) =>
+        app.MapPost(
+            "/exercises/begin",
+            async ([FromForm] IFormCollection form, ChangeExercise change, CancellationToken stop) =>
+            {
+                if (
+                    !IdeaStart.Idea(name => form[name].FirstOrDefault()).TryGet(out var recipe, out var fault)
+                )
+                {
+                    return Results.Redirect(
+                        $"/?problem={Uri.EscapeDataString($"{fault.What}. {fault.Right}")}"
+                    );
+                }
+
+                return await change.Begin(recipe, stop: stop) is ChangeAnswer.Kept begun
+                    ? Results.Redirect(begun.Exercise.Key.Url)
+                    : Results.Redirect("/?problem=" + Uri.EscapeDataString("The exercise could not be kept"));
+            }
+        );
+}

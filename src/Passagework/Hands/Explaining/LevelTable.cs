@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using Passagework.Exercises;
+using Passagework.Foundation;
+
+namespace Passagework.Hands.Explaining;
+
+/// <summary>Where an exercise tops out for one player.</summary>
+/// <param name="Name">The level, or whose hands they are.</param>
+/// <param name="Ceiling">The three ceilings in notes a second, with the range of the least.</param>
+/// <param name="NotesPerBeat">Notes to the felt beat.</param>
+public sealed record LevelRow(string Name, Ceiling Ceiling, int NotesPerBeat)
+{
+    /// <summary>The least in felt beats a minute; null where no hand is asked anything.</summary>
+    public double? Bpm => 60 * Ceiling.Least / NotesPerBeat;
+
+    /// <summary>The low end of the span, felt beats a minute.</summary>
+    public double? LowBpm => 60 * Ceiling.Range?.Low / NotesPerBeat;
+
+    /// <summary>The high end of the span, felt beats a minute.</summary>
+    public double? HighBpm => 60 * Ceiling.Range?.High / NotesPerBeat;
+}
+
+/// <summary>Where an exercise tops out, player by player.</summary>
+/// <param name="Rows">In the order given.</param>
+/// <param name="Change">Where the limiting hand changes from row to row, in a sentence; null where one hand limits all.</param>
+public sealed record LevelTable(ImmutableArray<LevelRow> Rows, string? Change)
+{
+    /// <summary>The five levels, for hands like a player's.</summary>
+    /// <param name="recipe">The exercise.</param>
+    /// <param name="hands">Gives hand size, avoided fingers and clearing stroke; its level is left aside.</param>
+    public static Outcome<LevelTable> Of(Recipe recipe, Player hands) =>
+        Of(recipe, [.. Player.LevelNames.Select((name, level) => (name, hands.MovedTo(level)))]);
+
+    /// <summary>Any players by name; the fault of the first who can't play it.</summary>
+    public static Outcome<LevelTable> Of(
+        Recipe recipe,
+        IReadOnlyList<(string Name, Player Player)> players
+    ) =>
+        LineBuilder
+            .Build(recipe)
+            .Then<LevelTable>(line =>
+            {
+                var rows = ImmutableArray.CreateBuilder<LevelRow>();
+                foreach (var (name, player) in players)
+                {
+                    if (!Realizer.Plan(line, player).TryGet(out var planned, out var fault))
+                    {
+                        return fault;
+                    }
+
+                    var ceiling = CeilingFinder.Of(planned.Demands, player.Parameters);
+                    rows.Add(new LevelRow(name, ceiling, recipe.Rhythm.NotesPerBeat));
+                }
+
+                return new LevelTable(rows.ToImmutable(), ChangeOf(rows));
+            });
+
+    private static string? ChangeOf(IReadOnlyList<LevelRow> rows)
+    {
+        var limited = rows.Where(row => row.Ceiling.LimitedBy is not null).ToList();
+        var parts = new List<string>();
+        string? last = null;
+        for (var i = 1; i < limited.Count; i++)
+        {
+            if (limited[i].Ceiling.LimitedBy != limited[i - 1].Ceiling.LimitedBy)
+            {
+                parts.Add($"from {limited[i].Name} on it is {Whose(limited[i])}");
+                last ??= limited[i - 1].Name;
+            }
+        }
+
+        return parts.Count == 0
+            ? null
+            : $"Up to {last} {Whose(limited[0])} sets the pace; {NumberWords.List(parts)}.";
+    }
+
+    private static string Whose(LevelRow row) =>
+        row.Ceiling.LimitedBy switch
+        {
+            Limit.Fretting => "the fretting hand",
+            Limit.Picking => "the picking hand",
+            _ => "the meeting of both hands",
+        };
+}

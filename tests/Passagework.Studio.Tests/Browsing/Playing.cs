@@ -1,0 +1,31 @@
+using Microsoft.Playwright;
+
+namespace Passagework.Studio.Tests.Browsing;
+
+/// <summary>What a user does with a play line.</summary>
+internal static class Playing
+{
+    /// <summary>A control by its label.</summary>
+    public static ILocator Field(Desk desk, string name) =>
+        desk.Page.GetByLabel(name, new() { Exact = true });
+
+    /// <summary>Types a tempo.</summary>
+    public static async Task Tempo(Desk desk, string text)
+    {
+        await Field(desk, "Tempo").FillAsync(text);
+        await Field(desk, "Tempo").PressAsync("Enter");
+    }
+
+    /// <summary>Presses Play and waits until it plays.</summary>
+    public static async Task Play(Desk desk)
+    {
+        await desk.Page.Locator("[data-play]").ClickAsync();
+        await desk.Page.Locator("[data-playing]").WaitForAsync();
+    }
+
+    /// <summary>Waits until a second of the sound is heard.</summary>
+    public static Task HeardUntil(Desk desk, double seconds) =>
+        desk.Page.WaitForFunctionAsync(
+            FormattableString.Invariant($"() => passageworkPlay.player.heard()?.seconds >= {seconds}")
+        );
+}
