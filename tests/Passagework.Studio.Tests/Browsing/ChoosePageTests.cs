@@ -19,6 +19,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
     public async Task Every_state_is_free_of_barriers_and_pictured(int width)
     {
         await using var desk = await Desk.At(_studio, chromium, width);
+        Forget();
         await desk.Open(Three);
         await Weighed(desk, "Three");
         await Looked(desk, $"choose-{width}");
@@ -38,6 +39,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
     public async Task Weights_moved_by_keys_past_the_turn_put_the_other_first_and_undo_brings_it_back()
     {
         await using var desk = await Desk.At(_studio, chromium);
+        Forget();
         await desk.Open(Three);
         await Weighed(desk, "Three");
         var turn = Turn()
@@ -95,6 +97,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
     public async Task A_decision_is_kept_listed_asked_again_thrown_away_and_brought_back()
     {
         await using var desk = await Desk.At(_studio, chromium);
+        Forget();
         await desk.Open(Three);
         await Weighed(desk, "Three");
         await Slider(desk, "Even load").FillAsync("40");
@@ -135,6 +138,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
     public async Task A_search_shows_how_far_it_is_stops_when_told_and_a_find_opens_as_an_exercise()
     {
         await using var desk = await Desk.At(_studio, chromium);
+        Forget();
         await desk.Open(Three);
         await Weighed(desk, "Three");
         await desk.Page.GetByLabel("Notes of a figure").SelectOptionAsync("eight");

@@ -74,16 +74,17 @@ public sealed class FindNewExercisesTests
     }
 
     [Fact]
-    public async Task What_cannot_be_searched_is_said()
+    public void What_cannot_be_searched_is_said()
     {
-        await using var room = await Room.Open();
-        var weighing = await room.Measure(Two);
+        var wish = new SearchWish(4, [1], 3);
         var rhythm = Two with { Weights = Two.Weights.Clear().Add("rhythmic-ambiguity", 100) };
-        using var search = room.Feature<FindNewExercises>()
-            .Begin(weighing, rhythm, new SearchWish(4, [1], 3));
 
-        Assert.False((await search.Result).TryGet(out _, out var fault));
-        Assert.Equal("no criterion that counts tells cells apart here", fault.What);
+        Assert.Null(FindNewExercises.Refusal(Two, wish));
+        Assert.Equal("the boxes", FindNewExercises.Refusal(Two, wish with { Boxes = [] })?.Where);
+        Assert.Equal(
+            "even load or general use or staying power or use in music above 0",
+            FindNewExercises.Refusal(rhythm, wish)?.Right
+        );
     }
 
     private static async Task Until(Func<bool> happened)
