@@ -1,5 +1,6 @@
 using System.Text;
 using Passagework.Choosing.Discovery;
+using Passagework.Choosing.Explaining;
 using Passagework.Choosing.Measures;
 using Passagework.Exercises;
 using Passagework.Hands;
@@ -114,21 +115,10 @@ internal static class DiscoveryText
         );
         for (var k = 0; k < CellRhythmFrom; k++)
         {
-            var value = found.Values[k] is { } known ? Degree(known) : "not measured";
-            text.AppendLine($"   {Criteria.All[k].Title, -16} {value}");
+            text.AppendLine($"   {Criteria.All[k].Title, -16} {Degree.Words(found.Values[k])}");
         }
     }
 
     // The criteria of the rhythm come last and are the same for all finds.
     private const int CellRhythmFrom = 4;
-
-    private static string Degree(double value) =>
-        value switch
-        {
-            >= 1 => "very high, as in the best tenth",
-            >= 0.7 => "high",
-            >= 0.3 => "middling",
-            > 0 => "low",
-            _ => "very low, as in the lowest tenth",
-        };
 }

@@ -1,3 +1,4 @@
+using Passagework.Studio.Features.Choosing;
 using Passagework.Studio.Features.Demo;
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Exporting;
@@ -26,5 +27,6 @@ internal static class FeatureServices
         services.AddHostedService<WarmUp>();
         services.AddSound();
         services.AddToday();
+        services.AddChoosing();
     }
 }

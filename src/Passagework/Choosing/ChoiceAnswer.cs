@@ -7,6 +7,8 @@ namespace Passagework.Choosing;
 /// <summary>The candidates in order, and how sure that is.</summary>
 public sealed record ChoiceAnswer
 {
+    private readonly Lazy<LeadShares> _allWeightings = null!;
+
     /// <summary>What was asked.</summary>
     public required ChoiceQuestion Question { get; init; }
 
@@ -17,7 +19,15 @@ public sealed record ChoiceAnswer
     public required ImmutableArray<MeasuredCandidate> Candidates { get; init; }
 
     /// <summary>Values and weights.</summary>
-    public required Choice Choice { get; init; }
+    public required Choice Choice
+    {
+        get;
+        init
+        {
+            field = value;
+            _allWeightings = new(() => WeightingShares.Of(value, keepsOrder: false));
+        }
+    }
 
     /// <summary>The values of all candidates under each of the draws, row after row.</summary>
     public required ImmutableArray<double[]> Draws { get; init; }
@@ -25,8 +35,8 @@ public sealed record ChoiceAnswer
     /// <summary>The order.</summary>
     public required Ranking Ranking { get; init; }
 
-    /// <summary>Who leads how often over all weightings.</summary>
-    public required LeadShares AllWeightings { get; init; }
+    /// <summary>Who leads how often over all weightings; worked out when it is first asked for.</summary>
+    public LeadShares AllWeightings => _allWeightings.Value;
 
     /// <summary>The same over the weightings that keep the order of the teacher's weights.</summary>
     public required LeadShares OrderedWeightings { get; init; }
@@ -67,6 +77,10 @@ public sealed record ChoiceAnswer
 
     /// <summary>Whether the leader is ahead of the runner-up in nine of ten draws of hands and music.</summary>
     public bool LeadIsClear => DrawsAhead(Ranking.Leader, RunnerUp) >= DrawShares.Clear * Figure.DrawCount;
+
+    /// <summary>The flip that the present weights are nearest to; null where no single weight changes the leader.</summary>
+    public Flip? NearestFlip =>
+        Flips.MinBy(flip => Math.Abs(flip.Weight - Choice.Weights.Shares[flip.Criterion]));
 
     /// <summary>How clearly the leader is ahead of the runner-up, in words.</summary>
     public string ClosenessWords =>

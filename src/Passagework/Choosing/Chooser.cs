@@ -14,7 +14,11 @@ public static class Chooser
     public static Outcome<ChoiceAnswer> Choose(ChoiceQuestion question) =>
         Measure(question).Then(measured => Rank(question, measured));
 
-    private static Outcome<Measured> Measure(ChoiceQuestion question)
+    /// <summary>
+    /// Measures the candidates of a question, the slow half of choosing; nothing of it hangs on weights and anchors. Refused where
+    /// one that no hand can play is not to be left out.
+    /// </summary>
+    public static Outcome<MeasuredChoice> Measure(ChoiceQuestion question)
     {
         var levels = new PlayerLevels(question.Player);
         var done = ImmutableArray.CreateBuilder<MeasuredCandidate>();
@@ -42,12 +46,21 @@ public static class Chooser
             }
         }
 
-        return new Measured(done.ToImmutable(), leftOut.ToImmutable());
+        return new MeasuredChoice(done.ToImmutable(), leftOut.ToImmutable());
     }
 
-    private static Outcome<ChoiceAnswer> Rank(ChoiceQuestion question, Measured measured)
+    /// <summary>Ranks what was measured before, and tries what would change the answer; refused where there is nothing to choose.</summary>
+    /// <param name="question">As it was measured; weights, anchors and method may be others.</param>
+    /// <param name="measured">What <see cref="Measure"/> gave, or fewer of its candidates.</param>
+    /// <exception cref="ArgumentException">The candidates were measured on other criteria.</exception>
+    public static Outcome<ChoiceAnswer> Rank(ChoiceQuestion question, MeasuredChoice measured)
     {
         var criteria = question.Wishes.Criteria;
+        if (measured.Candidates.Any(candidate => candidate.Figures.Length != criteria.Length))
+        {
+            throw new ArgumentException("The marks have changed since it was measured.", nameof(measured));
+        }
+
         var notMeasured = NotMeasured(question.Wishes, criteria, measured.Candidates);
         return question
             .Wishes.WeightsOf(criteria, notMeasured)
@@ -66,12 +79,12 @@ public static class Chooser
     }
 
     // Without those that nothing that counts can be measured on.
-    private static Measured Fit(Measured measured, CriterionWeights weights)
+    private static MeasuredChoice Fit(MeasuredChoice measured, CriterionWeights weights)
     {
         var unfit = measured
             .Candidates.Where(candidate => weights.Used.All(k => candidate.Figures[k].Raw is null))
             .ToList();
-        return new Measured(
+        return new MeasuredChoice(
             measured.Candidates.RemoveRange(unfit),
             measured.LeftOut.AddRange(
                 unfit.Select(candidate =>
@@ -84,7 +97,7 @@ public static class Chooser
         );
     }
 
-    private static Outcome<ChoiceTable> Table(ChoiceQuestion question, Measured measured)
+    private static Outcome<ChoiceTable> Table(ChoiceQuestion question, MeasuredChoice measured)
     {
         var anchors = AnchorsOf(question);
         return ChoiceTable.Of(
@@ -96,7 +109,7 @@ public static class Chooser
     private static ImmutableArray<Anchor> AnchorsOf(ChoiceQuestion question) =>
         [.. question.Wishes.Criteria.Select(criterion => question.AnchorOf(criterion.Id))];
 
-    private static ChoiceAnswer Answer(ChoiceQuestion question, Measured measured, Choice choice)
+    private static ChoiceAnswer Answer(ChoiceQuestion question, MeasuredChoice measured, Choice choice)
     {
         var draws = DrawsOf(measured.Candidates, AnchorsOf(question));
         return new ChoiceAnswer
@@ -107,7 +120,6 @@ public static class Chooser
             Choice = choice,
             Draws = draws,
             Ranking = Ranking.Of(choice, question.Method),
-            AllWeightings = WeightingShares.Of(choice, keepsOrder: false),
             OrderedWeightings = WeightingShares.Of(choice, keepsOrder: true),
             OtherDraws = DrawShares.Of(choice, draws),
             Flips = FlipPoints.Of(choice),
@@ -166,9 +178,4 @@ public static class Chooser
                         .ToArray()
                 ),
         ];
-
-    private sealed record Measured(
-        ImmutableArray<MeasuredCandidate> Candidates,
-        ImmutableArray<(string Id, Fault Why)> LeftOut
-    );
 }

@@ -15,6 +15,9 @@ public sealed record FrettingCounts
     /// <summary>Changes of position.</summary>
     public int Shifts { get; private init; }
 
+    /// <summary>Most frets from the lowest to the highest fretted note while the hand stays in one position.</summary>
+    public int Stretch { get; private init; }
+
     /// <summary>Share of the fretted notes that each finger plays, first finger first; all 0 when nothing is fretted.</summary>
     public ImmutableArray<double> FingerShare { get; private init; } = [0, 0, 0, 0];
 
@@ -40,6 +43,7 @@ public sealed record FrettingCounts
             Rolls = rolls,
             SameFingerMoves = sameFinger,
             Shifts = shifts,
+            Stretch = StretchOf(notes),
             FingerShare = shares,
             EffectiveFingers = EffectiveOf(shares.AsSpan()),
         };
@@ -55,6 +59,23 @@ public sealed record FrettingCounts
         }
 
         return Math.Exp(entropy);
+    }
+
+    private static int StretchOf(ImmutableArray<FingeredNote> notes)
+    {
+        var (stretch, lowest, highest, position) = (0, 0, 0, 0);
+        foreach (var note in notes)
+        {
+            foreach (var tone in note.Tones.Where(tone => tone.Finger > 0))
+            {
+                var stays = note.Position == position;
+                lowest = stays ? Math.Min(lowest, tone.Place.Fret) : tone.Place.Fret;
+                highest = stays ? Math.Max(highest, tone.Place.Fret) : tone.Place.Fret;
+                (stretch, position) = (Math.Max(stretch, highest - lowest), note.Position);
+            }
+        }
+
+        return stretch;
     }
 
     // Fingers that roll, and those that go to another place otherwise.

@@ -69,6 +69,45 @@ public sealed class ChooserTests
     }
 
     [Fact]
+    public void What_is_measured_once_is_ranked_under_other_weights_as_if_asked_anew()
+    {
+        var question = Question([.. Three.Select(Family)], Wishes.Usual);
+        var measured = Chooser.Measure(question).OrThrow();
+        foreach (var wishes in new[] { Wishes.Usual, Weights(("comes-out-even", 3), ("even-load", 2)) })
+        {
+            var again = Chooser.Rank(question with { Wishes = wishes }, measured).OrThrow();
+            var anew = Ask(Three, wishes);
+
+            Assert.Equal(Order(anew), Order(again));
+            Assert.Equal(anew.Flips, again.Flips);
+            Assert.Equal(anew.OrderedWeightings.First, again.OrderedWeightings.First);
+        }
+
+        var marked = Wishes.Usual with
+        {
+            Marks = Wishes.Usual.Marks.Add("fun", ImmutableSortedDictionary<string, double>.Empty),
+        };
+        Assert.Throws<ArgumentException>(() => Chooser.Rank(question with { Wishes = marked }, measured));
+    }
+
+    [Fact]
+    public void The_nearest_flip_is_the_one_with_the_least_way()
+    {
+        var answer = Ask(Three, Wishes.Usual);
+        var shares = answer.Choice.Weights.Shares;
+
+        Assert.True(answer.Flips.Length > 1);
+        Assert.All(
+            answer.Flips,
+            flip =>
+                Assert.True(
+                    Math.Abs(flip.Weight - shares[flip.Criterion])
+                        >= Math.Abs(answer.NearestFlip!.Weight - shares[answer.NearestFlip.Criterion])
+                )
+        );
+    }
+
+    [Fact]
     public void A_near_copy_does_not_change_who_leads_nor_its_share()
     {
         var alone = Ask(Three, Wishes.Usual);

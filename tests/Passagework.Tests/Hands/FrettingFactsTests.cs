@@ -49,6 +49,19 @@ public class FrettingFactsTests
     public void One_side_of_the_box_rolls(string places, int rolls) =>
         Assert.Equal(rolls, Natural(places).Rolls);
 
+    // Counted on the neck: box 1 spans frets 5 to 8; open strings are no stretch; two positions count apart.
+    [Theory]
+    [InlineData("6:5 6:8 5:5 5:7", 3)]
+    [InlineData("6:5 5:5 4:5", 0)]
+    [InlineData("6:0 6:3 5:0 5:2", 1)]
+    [InlineData("6:5 6:8 6:17 6:19", 3)]
+    public void Stretch_is_the_width_of_one_position(string places, int frets)
+    {
+        var fingering = FingeringPlanner.Plan(Lines.Of(places), Player.At(2)).OrThrow();
+
+        Assert.Equal(frets, FrettingCounts.Of(fingering).Stretch);
+    }
+
     [Fact]
     public void Lower_side_rolls_the_first_finger_at_all_levels()
     {

@@ -28,6 +28,25 @@ internal static class Saving
         }
     }
 
+    /// <summary>Runs an action that keeps something and has no answer of its own.</summary>
+    /// <returns>Why it could not be kept; null when it is.</returns>
+    public static async Task<Fault?> Do(Func<Task> action)
+    {
+        try
+        {
+            await action();
+            return null;
+        }
+        catch (DbUpdateException wrong) when (wrong.InnerException is SqliteException inner)
+        {
+            return FaultOf(inner);
+        }
+        catch (SqliteException wrong)
+        {
+            return FaultOf(wrong);
+        }
+    }
+
     /// <summary>What is wrong with the disk, and what would help.</summary>
     public static Fault FaultOf(SqliteException wrong) =>
         wrong.SqliteErrorCode switch

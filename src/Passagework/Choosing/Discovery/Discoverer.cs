@@ -50,6 +50,7 @@ public static class Discoverer
                 parts[part] = new CellSearch(plan, part / each);
                 var (first, second) = (part % each / steps, part % steps);
                 parts[part].Run([first - plan.Space.Reach, second - plan.Space.Reach]);
+                plan.Done(parts[part].Front);
             }
         );
         return parts;

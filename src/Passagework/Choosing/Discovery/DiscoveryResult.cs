@@ -50,4 +50,5 @@ public sealed record FoundCell(
 /// <summary>How far a search is.</summary>
 /// <param name="Visited">Candidates looked at.</param>
 /// <param name="Total">All there are.</param>
-public readonly record struct DiscoveryProgress(long Visited, long Total);
+/// <param name="Kept">How many none beats among those of the parts that are done.</param>
+public readonly record struct DiscoveryProgress(long Visited, long Total, int Kept = 0);

@@ -53,7 +53,7 @@ internal sealed class FullMeasurer(CellSpace space, Layout layout, Direction dir
             UseInMusic = UseInMusic(own.Line),
             LeastCeiling = ceilings[CellJudge.Own],
             Rolls = counts.Rolls,
-            Stretch = Stretch(own.Fingering),
+            Stretch = counts.Stretch,
         };
     }
 
@@ -75,19 +75,5 @@ internal sealed class FullMeasurer(CellSpace space, Layout layout, Direction dir
         return judge.Music is null || figures.IsEmpty
             ? double.NaN
             : figures.Classes.Sum(shape => figures.ShareOf(shape) * judge.TermOf(shape));
-    }
-
-    private static int Stretch(Fingering fingering)
-    {
-        var (stretch, lowest, highest, position) = (0, 0, 0, 0);
-        foreach (var note in fingering.Notes.Where(note => note.Finger > 0))
-        {
-            var stays = note.Position == position;
-            lowest = stays ? Math.Min(lowest, note.Place.Fret) : note.Place.Fret;
-            highest = stays ? Math.Max(highest, note.Place.Fret) : note.Place.Fret;
-            (stretch, position) = (Math.Max(stretch, highest - lowest), note.Position);
-        }
-
-        return stretch;
     }
 }

@@ -8,7 +8,10 @@ internal sealed class SearchPlan
     private const int Reports = 500;
     private readonly IProgress<DiscoveryProgress>? _progress;
     private readonly long _every;
+    private readonly Lock _one = new();
+    private readonly CellFront _kept;
     private long _visited;
+    private int _count;
 
     public SearchPlan(
         DiscoveryQuestion question,
@@ -21,6 +24,7 @@ internal sealed class SearchPlan
         (_progress, Stop) = (progress, stop);
         Numbers = CellNumbers.Of(Space);
         Criteria = CriteriaOf(question);
+        _kept = new CellFront(Criteria);
         _every = Math.Max(1, Space.Total / Reports);
     }
 
@@ -55,7 +59,22 @@ internal sealed class SearchPlan
         var visited = Interlocked.Add(ref _visited, candidates);
         if (visited / _every != (visited - candidates) / _every)
         {
-            _progress.Report(new DiscoveryProgress(visited, Space.Total));
+            _progress.Report(new DiscoveryProgress(visited, Space.Total, Volatile.Read(ref _count)));
+        }
+    }
+
+    /// <summary>Tells that a part is done and what none beats in it, to count what is kept so far.</summary>
+    public void Done(CellFront part)
+    {
+        if (_progress is null)
+        {
+            return;
+        }
+
+        lock (_one)
+        {
+            _kept.Merge(part);
+            Volatile.Write(ref _count, _kept.Count);
         }
     }
 

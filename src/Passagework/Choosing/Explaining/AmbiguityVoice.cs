@@ -11,6 +11,8 @@ internal sealed class AmbiguityVoice : ICriterionVoice
 
     public string Sentence(MeasuredCandidate candidate) => Fit(candidate).Sentence ?? Missing;
 
+    public string Brief(MeasuredCandidate candidate) => Sentence(candidate).Split("; ")[0];
+
     public string Pro(MeasuredCandidate candidate) => Sentence(candidate);
 
     public string Con(MeasuredCandidate candidate)

@@ -9,8 +9,7 @@ internal static class Changes
     public static string Of(ChoiceAnswer answer)
     {
         var weights = answer.Choice.Weights.Shares;
-        var nearest = answer.Flips.MinBy(flip => Math.Abs(flip.Weight - weights[flip.Criterion]));
-        if (nearest is null)
+        if (answer.NearestFlip is not { } nearest)
         {
             return answer.SmallestChange is { } change
                 ? $"No single weight would change that; several moved together would bring {Mention(answer, change.Rival)} level."

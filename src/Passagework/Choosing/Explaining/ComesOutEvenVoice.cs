@@ -21,6 +21,9 @@ internal sealed class ComesOutEvenVoice : ICriterionVoice
         };
     }
 
+    public string Brief(MeasuredCandidate candidate) =>
+        $"in {NumberWords.OutOf(Even(candidate).Count, Fit(candidate).Feels.Length)} feels";
+
     public string Pro(MeasuredCandidate candidate) => Sentence(candidate);
 
     public string Con(MeasuredCandidate candidate) => Sentence(candidate);

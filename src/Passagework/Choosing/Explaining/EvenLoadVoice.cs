@@ -11,6 +11,12 @@ internal sealed class EvenLoadVoice : ICriterionVoice
 
     public string Sentence(MeasuredCandidate candidate) => $"{Hands(candidate)}; {Fingers(candidate)}";
 
+    public string Brief(MeasuredCandidate candidate)
+    {
+        var hands = $"the loads of the hands stand {Shares.Hundredths(Balance(candidate))} to 100";
+        return Evenness(candidate) >= Even ? hands : $"{hands}; {Fingers(candidate)}";
+    }
+
     public string Pro(MeasuredCandidate candidate) =>
         Evenness(candidate) >= Even
             ? $"keeps both hands busy ({Hundredths(candidate)}), and {Fingers(candidate)}"

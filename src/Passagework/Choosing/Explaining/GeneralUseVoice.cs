@@ -17,6 +17,9 @@ internal sealed class GeneralUseVoice : ICriterionVoice
         return $"{Shares.InTen(use.Precision)} of its moves occur in the {Pieces(use)}; it practises {Shares.InTen(use.Recall)} of theirs";
     }
 
+    public string Brief(MeasuredCandidate candidate) =>
+        $"{Shares.InTen(candidate.GeneralUse.Precision)} of its moves are in the pieces; it holds {Shares.InTen(candidate.GeneralUse.Recall)} of theirs";
+
     public string Pro(MeasuredCandidate candidate)
     {
         var use = candidate.GeneralUse;

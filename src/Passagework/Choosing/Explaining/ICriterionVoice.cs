@@ -6,6 +6,9 @@ internal interface ICriterionVoice
     /// <summary>The fact behind the figure.</summary>
     string Sentence(MeasuredCandidate candidate);
 
+    /// <summary>The same in a few words, for a narrow column.</summary>
+    string Brief(MeasuredCandidate candidate);
+
     /// <summary>The figure as a merit.</summary>
     string Pro(MeasuredCandidate candidate);
 

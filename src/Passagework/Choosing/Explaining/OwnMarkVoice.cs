@@ -13,6 +13,8 @@ internal sealed class OwnMarkVoice(Criterion criterion, int place) : ICriterionV
     public string Sentence(MeasuredCandidate candidate) =>
         $"your mark for '{criterion.Title}' is {Mark(candidate)} of 1";
 
+    public string Brief(MeasuredCandidate candidate) => $"your mark: {Mark(candidate)} of 1";
+
     public string Pro(MeasuredCandidate candidate) => Sentence(candidate);
 
     public string Con(MeasuredCandidate candidate) => Sentence(candidate);

@@ -14,6 +14,9 @@ internal sealed class StayingPowerVoice : ICriterionVoice
         return $"a beginner tops out at about {first} beats a minute, an expert at about {last}, {Rate(candidate)}; faster than {Cap(candidate)} is taken to be no more music";
     }
 
+    public string Brief(MeasuredCandidate candidate) =>
+        $"a beginner tops out at {Bpm(candidate).First} beats a minute, an expert at {Bpm(candidate).Last}";
+
     public string Pro(MeasuredCandidate candidate) =>
         $"stays work: an expert still tops out at about {Bpm(candidate).Last} beats a minute, {Rate(candidate)}";
 

@@ -16,6 +16,9 @@ internal sealed class UseInMusicVoice : ICriterionVoice
             : $"{Shares.InTen(use.ShareMet)} of its figures live in the {Pieces(use)}; {MostAtHome(candidate)}";
     }
 
+    public string Brief(MeasuredCandidate candidate) =>
+        $"{Shares.InTen(candidate.UseInMusic.ShareMet)} of its figures live in the pieces";
+
     public string Pro(MeasuredCandidate candidate) => $"turns up in music: {MostAtHome(candidate)}";
 
     public string Con(MeasuredCandidate candidate)

@@ -6,7 +6,7 @@ using Passagework.Theory;
 namespace Passagework.Engraving.Pictures;
 
 /// <summary>What lies on the neck, in words.</summary>
-internal static class LayoutWords
+public static class LayoutWords
 {
     /// <summary>Such as <c>A minor pentatonic, box 1</c>, as it sounds with a capo; empty for a line that names neither notes nor layout.</summary>
     public static string Of(Recipe recipe, BoxNumbering boxes)

@@ -8,6 +8,7 @@ namespace Passagework.Engraving.Screens;
 
 /// <summary>An exercise engraved for a page that changes while one looks at it: few elements, few bytes.</summary>
 /// <param name="Systems">From first to last.</param>
+/// <param name="Key">How to read the strip, line by line: only what occurs in it; empty without a strip.</param>
 /// <param name="TempoBpm">Felt beats a minute at which the strip is drawn.</param>
 /// <param name="Words">What is shown, in one sentence for those who do not see it.</param>
 /// <param name="Rows">The same note by note, for a table.</param>
@@ -17,6 +18,7 @@ namespace Passagework.Engraving.Screens;
 /// </example>
 public sealed record ScreenScore(
     ImmutableArray<ScreenSystem> Systems,
+    ImmutableArray<ScreenKey> Key,
     double TempoBpm,
     string Words,
     ImmutableArray<ScreenRow> Rows
@@ -33,26 +35,32 @@ public sealed record ScreenScore(
 
         var tempo = options.TempoBpm ?? measured.StartBpm;
         var layout = new ScreenLayout(options, measured.Realization.Line.Recipe.Rhythm.Meter);
-        return ScoreEngraver
-            .Engrave(measured.Realization, layout.Music)
-            .Then(score => WithStrip(score, measured, tempo, layout))
-            .Then(score => Draw(score, measured, tempo, layout));
+        var words = new ScreenWords(measured, tempo, layout.Music);
+        return HandsStrip
+            .Of(measured, tempo)
+            .Then(strip =>
+                ScoreEngraver
+                    .Engrave(measured.Realization, layout.Music)
+                    .Then(score =>
+                        Written(options.Strip ? strip.Under(score, layout.Strip) : score, measured, layout)
+                    )
+                    .Then(systems =>
+                        ScreenKey
+                            .Of(options.Strip ? strip : null)
+                            .Then<ScreenScore>(key => new ScreenScore(
+                                systems,
+                                key,
+                                tempo,
+                                words.Sentence(),
+                                words.Rows()
+                            ))
+                    )
+            );
     }
 
-    private static Outcome<Score> WithStrip(
+    private static Outcome<ImmutableArray<ScreenSystem>> Written(
         Score score,
         Measurement measured,
-        double tempo,
-        ScreenLayout layout
-    ) =>
-        layout.Options.Strip
-            ? HandsStrip.Of(measured, tempo).Then<Score>(strip => strip.Under(score, layout.Strip))
-            : score;
-
-    private static Outcome<ScreenScore> Draw(
-        Score score,
-        Measurement measured,
-        double tempo,
         ScreenLayout layout
     )
     {
@@ -68,8 +76,7 @@ public sealed record ScreenScore(
             systems.Add(written);
         }
 
-        var words = new ScreenWords(measured, tempo, layout.Music);
-        return new ScreenScore(systems.MoveToImmutable(), tempo, words.Sentence(), words.Rows());
+        return systems.MoveToImmutable();
     }
 }
 

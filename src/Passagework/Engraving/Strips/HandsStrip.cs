@@ -49,6 +49,9 @@ public sealed class HandsStrip
             ],
         };
 
+    /// <summary>The signs that occur, each with its meaning.</summary>
+    internal StripKey Signs => new(_plan);
+
     /// <summary>How to read it, in rows of a width: only what occurs is explained.</summary>
-    public Figure Key(double widthMm) => new StripKey(_plan).Draw(widthMm);
+    public Figure Key(double widthMm) => Signs.Draw(widthMm);
 }

@@ -39,7 +39,8 @@ internal sealed class StripKey(StripPlan plan)
         return new Figure(widthMm, y + row, marks.ToImmutable());
     }
 
-    private IEnumerable<(Func<string, Point, IEnumerable<Mark>> Sign, string Words)> Entries()
+    /// <summary>Each sign, drawn around a point, with its meaning; only what occurs.</summary>
+    public IEnumerable<(Func<string, Point, IEnumerable<Mark>> Sign, string Words)> Entries()
     {
         yield return (
             (id, at) => Bar(id, at, Ink.Fretting, Filling.Solid),

@@ -33,7 +33,7 @@ public enum StripLabels
     /// <summary>The name of each hand, and the limit where there is room before the music.</summary>
     NamesAndLimit,
 
-    /// <summary>A scale before the music: nothing at the middle line, the limit at its line.</summary>
+    /// <summary>A scale before the music: 0 at the middle line, the limit at its line.</summary>
     Scale,
 
     /// <summary>Nothing.</summary>

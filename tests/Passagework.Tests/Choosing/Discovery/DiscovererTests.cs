@@ -107,6 +107,18 @@ public class DiscovererTests
     }
 
     [Fact]
+    public void Progress_counts_what_is_kept_until_it_is_the_front()
+    {
+        var progress = new KeptSoFar();
+        var question = Spaces.Question(4, [.. CellSpace.Usual(4).Layouts]);
+
+        var result = Discoverer.Find(question, progress, TestContext.Current.CancellationToken).OrThrow();
+
+        Assert.Equal(0, progress.Kept[0]);
+        Assert.InRange(progress.Kept[^1], result.Front / 2, 2 * result.Front);
+    }
+
+    [Fact]
     public void A_search_stopped_before_it_began_found_nothing()
     {
         var result = Discoverer.Find(Spaces.Question(4, BoxOne), stop: new CancellationToken(true)).OrThrow();
@@ -216,6 +228,13 @@ public class DiscovererTests
                 .Append($"{result.Front} {result.Equal} {result.Visited}")
                 .Concat(result.Removed.OrderBy(pair => pair.Key).Select(pair => $"{pair.Key} {pair.Value}"))
         );
+
+    private sealed class KeptSoFar : IProgress<DiscoveryProgress>
+    {
+        public List<int> Kept { get; } = [];
+
+        public void Report(DiscoveryProgress value) => Kept.Add(value.Kept);
+    }
 
     private sealed class StopAt(CancellationTokenSource stop, long visited) : IProgress<DiscoveryProgress>
     {

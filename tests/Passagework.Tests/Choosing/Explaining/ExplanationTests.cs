@@ -96,6 +96,33 @@ public sealed class ExplanationTests
     }
 
     [Fact]
+    public void Every_figure_is_said_in_a_few_words_and_what_is_missing_says_why()
+    {
+        var answer = Ask(["groups-of-five", "one-sided-rolls-low", "straight"]);
+
+        Assert.Equal(
+            [
+                "the loads of the hands stand 89 to 100",
+                "all of its moves are in the pieces; it holds one in ten of theirs",
+                "a beginner tops out at 37 beats a minute, an expert at 162",
+                "one in ten of its figures live in the pieces",
+                "accents visit every part of the beat",
+                "in one of seven feels",
+            ],
+            answer.Criteria.Select((_, k) => FigureSentences.Brief(answer, 0, k))
+        );
+        Assert.Equal(
+            "the loads of the hands stand 81 to 100; one finger does everything",
+            FigureSentences.Brief(answer, 1, 0)
+        );
+        Assert.StartsWith(
+            "not measured: it has no groups",
+            FigureSentences.Brief(answer, 2, 4),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
     public void A_tie_says_what_would_part_the_two()
     {
         var answer = Ask(

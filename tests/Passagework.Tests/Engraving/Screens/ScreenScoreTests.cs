@@ -293,6 +293,20 @@ public sealed partial class ScreenScoreTests
                 .TryGet(out _, out _)
         );
 
+    [Fact]
+    public void The_key_explains_what_occurs_and_nothing_else()
+    {
+        var strip = Draw("groups-of-five-up", new ScreenOptions { TempoBpm = 60 });
+        var bare = Draw("groups-of-five-up", new ScreenOptions { Strip = false });
+
+        Assert.Equal(
+            "time the fretting hand needs to reach the note; time the picking hand needs; all the time there is at 60 beats a minute; a string is passed over (pointed: by the pick)",
+            string.Join("; ", strip.Key.Select(line => line.Words))
+        );
+        Assert.All(strip.Key, line => Assert.NotEmpty(CompactReading.Of(line.Sign.Svg).Things));
+        Assert.Empty(bare.Key);
+    }
+
     // 4:5 to 6:8 and the figures of its two hands: what the strip shows at note 5.
     [Fact]
     public void A_table_says_the_same_note_by_note()
