@@ -19,6 +19,7 @@ internal static class FeatureServices
     {
         services.AddSettings();
         services.AddExercises();
+        services.AddChoosing();
         services.AddExporting();
         services.AddShelf();
         services.AddImporting();
@@ -27,6 +28,5 @@ internal static class FeatureServices
         services.AddHostedService<WarmUp>();
         services.AddSound();
         services.AddToday();
-        services.AddChoosing();
     }
 }

@@ -3,6 +3,7 @@ using Passagework.Choosing;
 using Passagework.Choosing.Discovery;
 using Passagework.Choosing.Measures;
 using Passagework.Exercises;
+using Passagework.Foundation;
 using Passagework.Instrument;
 
 namespace Passagework.Studio.Features.Choosing;
@@ -19,7 +20,34 @@ internal sealed class FindNewExercises : IDisposable
     private const int NearFret = 5;
     private const int AtOnce = 2;
     private static readonly int Threads = Math.Max(1, Environment.ProcessorCount / AtOnce);
+
+    /// <summary>The criteria on which figures of one length differ.</summary>
+    public static readonly ImmutableArray<Criterion> TellingApart =
+    [
+        Criteria.EvenLoad,
+        Criteria.GeneralUse,
+        Criteria.StayingPower,
+        Criteria.UseInMusic,
+    ];
+
     private readonly SemaphoreSlim _places = new(AtOnce);
+
+    /// <summary>Why nothing can be looked for; null when something can.</summary>
+    public static Fault? Refusal(Asked asked, SearchWish wish)
+    {
+        if (wish.Boxes.IsEmpty)
+        {
+            return new Fault("there is nowhere to look", "the boxes", "at least one box");
+        }
+
+        return TellingApart.Any(criterion => asked.Weights.GetValueOrDefault(criterion.Id) > 0)
+            ? null
+            : new Fault(
+                "nothing that counts tells figures of one length apart",
+                "how much each one matters",
+                string.Join(" or ", TellingApart.Select(criterion => criterion.Title)) + " above 0"
+            );
+    }
 
     /// <summary>Begins a search for the player, filters and weights of a question; it waits while two others run.</summary>
     /// <param name="weighing">Player and music.</param>

@@ -9,8 +9,6 @@ namespace Passagework.Studio.Features.Choosing;
 /// <summary>Makes an exercise of the teacher's own out of a find.</summary>
 internal sealed class OpenFind(ChangeExercise change)
 {
-    private const int TellingApart = 4;
-
     /// <summary>Begins it under the name that the search gave it.</summary>
     public Task<ChangeAnswer> Open(FoundCell find, CancellationToken stop = default) =>
         change.Begin(find.Recipe with { Title = Weighed.Capital(find.Name) }, stop: stop);
@@ -18,8 +16,8 @@ internal sealed class OpenFind(ChangeExercise change)
     /// <summary>What is measured of it in words: the four criteria that tell figures of one length apart.</summary>
     public static ImmutableArray<(string Title, string Degree)> Words(FoundCell find) =>
         [
-            .. Criteria
-                .All.Take(TellingApart)
-                .Select((criterion, k) => (Weighed.Capital(criterion.Title), Degree.Words(find.Values[k]))),
+            .. FindNewExercises.TellingApart.Select(criterion =>
+                (Weighed.Capital(criterion.Title), Degree.Words(find.Values[Criteria.All.IndexOf(criterion)]))
+            ),
         ];
 }

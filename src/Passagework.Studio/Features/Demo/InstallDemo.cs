@@ -1,5 +1,6 @@
 using Passagework.Exercises;
 using Passagework.Studio.Data;
+using Passagework.Studio.Features.Choosing;
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Settings;
 
@@ -34,6 +35,9 @@ internal sealed class InstallDemo(
 
             foreach (var (name, number) in DemoContent.Pieces.Select((one, i) => (one, i)))
                 db.Pieces.Add(PieceOf(name, now.AddMilliseconds(number)));
+
+            foreach (var (decision, number) in DemoDecisions.All.Select((one, i) => (one, i)))
+                db.Decisions.Add(RowOf(decision, now.AddMilliseconds(number)));
 
             await db.SaveChangesAsync(stop);
         }
@@ -89,4 +93,17 @@ internal sealed class InstallDemo(
             Added = when,
         };
     }
+
+    private static DecisionRow RowOf(DemoDecision decision, DateTimeOffset when) =>
+        new()
+        {
+            Id = Guid.CreateVersion7(when),
+            Kept = when,
+            Question = AskedJson.Write(decision.Question),
+            Exercise = decision.Exercise,
+            Title = decision.Title,
+            Verdict = decision.Verdict,
+            Reason = decision.Reason,
+            IsDemo = true,
+        };
 }

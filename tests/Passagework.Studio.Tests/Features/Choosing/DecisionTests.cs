@@ -20,28 +20,30 @@ public sealed class DecisionTests
     [Fact]
     public async Task A_decision_is_kept_with_its_question_and_comes_back_whole_after_being_thrown_away()
     {
-        await using var desk = await ChoosingDesk.Open();
+        await using var room = await Room.Open();
         var asked = Question with { OwnMusic = false, LeastTempo = null, Feel = null };
-        var answer = await desk.Weigh(asked);
+        var answer = await room.Weigh(asked);
         Assert.Null(
-            await desk.Get<KeepDecision>()
+            await room.Feature<KeepDecision>()
                 .Keep(asked, answer, answer.Exercises[1], "  because ", TestContext.Current.CancellationToken)
         );
 
-        var kept = Assert.Single(await desk.Get<ListDecisions>().List(TestContext.Current.CancellationToken));
+        var kept = Assert.Single(
+            await room.Feature<ListDecisions>().List(TestContext.Current.CancellationToken)
+        );
         Assert.Equal((answer.Exercises[1].Title, "because"), (kept.Title, kept.Reason));
         Assert.Equal(answer.Explanation.Verdict, kept.Verdict);
-        var gone = await desk.Get<ThrowAwayDecision>()
+        var gone = await room.Feature<ThrowAwayDecision>()
             .ThrowAway(kept.Id, TestContext.Current.CancellationToken);
-        Assert.Empty(await desk.Get<ListDecisions>().List(TestContext.Current.CancellationToken));
+        Assert.Empty(await room.Feature<ListDecisions>().List(TestContext.Current.CancellationToken));
         Assert.Null(await gone!.BringBack());
         Assert.Equal(
             kept,
-            Assert.Single(await desk.Get<ListDecisions>().List(TestContext.Current.CancellationToken))
+            Assert.Single(await room.Feature<ListDecisions>().List(TestContext.Current.CancellationToken))
         );
 
         var again = (
-            await desk.Get<ListDecisions>().Question(kept.Id, TestContext.Current.CancellationToken)
+            await room.Feature<ListDecisions>().Question(kept.Id, TestContext.Current.CancellationToken)
         ).OrThrow();
         Assert.Equal(AskedJson.Write(asked), AskedJson.Write(again));
     }
@@ -49,12 +51,12 @@ public sealed class DecisionTests
     [Fact]
     public async Task The_days_of_decisions_tell_the_year_only_of_another_one()
     {
-        await using var desk = await ChoosingDesk.Open();
+        await using var room = await Room.Open();
         var now = TimeProvider.System.GetLocalNow();
-        await desk.Add(Row(now), Row(new DateTimeOffset(2019, 11, 25, 12, 0, 0, TimeSpan.Zero)));
+        await room.Add(Row(now), Row(new DateTimeOffset(2019, 11, 25, 12, 0, 0, TimeSpan.Zero)));
 
-        var days = (await desk.Get<ListDecisions>().List(TestContext.Current.CancellationToken)).Select(one =>
-            one.Day
+        var days = (await room.Feature<ListDecisions>().List(TestContext.Current.CancellationToken)).Select(
+            one => one.Day
         );
 
         Assert.Equal(
@@ -100,8 +102,8 @@ public sealed class DecisionTests
     [Fact]
     public async Task The_question_at_hand_is_kept_with_its_way_back_and_a_broken_one_is_no_question()
     {
-        await using var desk = await ChoosingDesk.Open();
-        var keep = desk.Get<KeepQuestion>();
+        await using var room = await Room.Open();
+        var keep = room.Feature<KeepQuestion>();
         Assert.Null(await keep.Read(TestContext.Current.CancellationToken));
         Assert.Null(
             await keep.Keep(
@@ -114,7 +116,7 @@ public sealed class DecisionTests
         Assert.Equal(AskedJson.Write(Question), AskedJson.Write(kept!.Asked));
         Assert.Equal("level from expert to 3.5", Assert.Single(kept.Steps).What);
 
-        await using var db = await desk.Get<Store>().Open(TestContext.Current.CancellationToken);
+        await using var db = await room.Feature<Store>().Open(TestContext.Current.CancellationToken);
         db.Settings.Single(row => row.Name == "Choose").Value = "{ broken";
         await db.SaveChangesAsync(TestContext.Current.CancellationToken);
         Assert.Null(await keep.Read(TestContext.Current.CancellationToken));
@@ -123,8 +125,8 @@ public sealed class DecisionTests
     [Fact]
     public async Task Moves_of_one_drag_are_one_step_back_and_the_last_one_is_answered()
     {
-        await using var desk = await ChoosingDesk.Open();
-        var deliberation = desk.Get<Deliberation>();
+        await using var room = await Room.Open();
+        var deliberation = room.Feature<Deliberation>();
         await deliberation.Resume(2);
         await deliberation.Begin(["groups-of-five", "groups-of-three"], null);
         var criterion = Passagework.Choosing.Measures.Criteria.ComesOutEven;
@@ -141,7 +143,7 @@ public sealed class DecisionTests
         Assert.Equal(0, deliberation.Asked.Weights[criterion.Id]);
         Assert.Equal("Groups of five", deliberation.Answer.Exercises[0].Title);
         Assert.Equal("counted", deliberation.Undoes);
-        var kept = await desk.Get<KeepQuestion>().Read(TestContext.Current.CancellationToken);
+        var kept = await room.Feature<KeepQuestion>().Read(TestContext.Current.CancellationToken);
         Assert.Equal(["the exercises picked", "counted"], kept!.Steps.Select(step => step.What));
     }
 

@@ -12,9 +12,10 @@ public sealed class FindNewExercisesTests
     [Fact]
     public async Task A_search_finds_what_the_command_line_finds_and_a_find_becomes_an_exercise()
     {
-        await using var desk = await ChoosingDesk.Open();
-        var weighing = await desk.Measure(Two);
-        using var search = desk.Get<FindNewExercises>().Begin(weighing, Two, new SearchWish(4, [1, 2], 3));
+        await using var room = await Room.Open();
+        var weighing = await room.Measure(Two);
+        using var search = room.Feature<FindNewExercises>()
+            .Begin(weighing, Two, new SearchWish(4, [1, 2], 3));
         var found = (await search.Result).OrThrow();
         var space = CellSpace.Usual(4);
         var expected = Discoverer
@@ -40,7 +41,7 @@ public sealed class FindNewExercisesTests
         );
 
         var kept = Assert.IsType<ChangeAnswer.Kept>(
-            await desk.Get<OpenFind>().Open(found.Found[0], TestContext.Current.CancellationToken)
+            await room.Feature<OpenFind>().Open(found.Found[0], TestContext.Current.CancellationToken)
         );
         Assert.Equal(Weighed.Capital(found.Found[0].Name), kept.Exercise.Title);
         Assert.Equal(found.Found[0].Recipe.Cell, kept.Exercise.Recipe.Cell);
@@ -50,9 +51,9 @@ public sealed class FindNewExercisesTests
     [Fact]
     public async Task A_third_search_waits_for_one_of_two_to_be_stopped()
     {
-        await using var desk = await ChoosingDesk.Open();
-        var weighing = await desk.Measure(Two);
-        var find = desk.Get<FindNewExercises>();
+        await using var room = await Room.Open();
+        var weighing = await room.Measure(Two);
+        var find = room.Feature<FindNewExercises>();
         var wish = new SearchWish(8, [1, 2, 3, 4, 5], 3);
         using var first = find.Begin(weighing, Two, wish);
         using var second = find.Begin(weighing, Two, wish);
@@ -73,15 +74,17 @@ public sealed class FindNewExercisesTests
     }
 
     [Fact]
-    public async Task What_cannot_be_searched_is_said()
+    public void What_cannot_be_searched_is_said()
     {
-        await using var desk = await ChoosingDesk.Open();
-        var weighing = await desk.Measure(Two);
+        var wish = new SearchWish(4, [1], 3);
         var rhythm = Two with { Weights = Two.Weights.Clear().Add("rhythmic-ambiguity", 100) };
-        using var search = desk.Get<FindNewExercises>().Begin(weighing, rhythm, new SearchWish(4, [1], 3));
 
-        Assert.False((await search.Result).TryGet(out _, out var fault));
-        Assert.Equal("no criterion that counts tells cells apart here", fault.What);
+        Assert.Null(FindNewExercises.Refusal(Two, wish));
+        Assert.Equal("the boxes", FindNewExercises.Refusal(Two, wish with { Boxes = [] })?.Where);
+        Assert.Equal(
+            "even load or general use or staying power or use in music above 0",
+            FindNewExercises.Refusal(rhythm, wish)?.Right
+        );
     }
 
     private static async Task Until(Func<bool> happened)

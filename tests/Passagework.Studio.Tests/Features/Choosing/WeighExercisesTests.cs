@@ -19,7 +19,7 @@ public sealed class WeighExercisesTests
     [Fact]
     public async Task The_usual_question_is_answered_as_the_command_line_answers_it()
     {
-        await using var desk = await ChoosingDesk.Open();
+        await using var room = await Room.Open();
         var player = Player.At(2);
         var expected = Chooser
             .Choose(
@@ -36,7 +36,7 @@ public sealed class WeighExercisesTests
             )
             .OrThrow();
 
-        var answer = await desk.Weigh(new Asked());
+        var answer = await room.Weigh(new Asked());
 
         Assert.Equal(expected.Ranking.Standings, answer.Answer.Ranking.Standings);
         Assert.Equal(expected.OrderedWeightings.First, answer.Answer.OrderedWeightings.First);
@@ -50,9 +50,9 @@ public sealed class WeighExercisesTests
     [Fact]
     public async Task Three_families_have_the_figures_of_the_documents()
     {
-        await using var desk = await ChoosingDesk.Open();
+        await using var room = await Room.Open();
 
-        var answer = await desk.Weigh(Three);
+        var answer = await room.Weigh(Three);
 
         Assert.Equal(
             ["Groups of five", "Groups of three", "Rolls on the lower side of the box"],
@@ -72,8 +72,8 @@ public sealed class WeighExercisesTests
     [Fact]
     public async Task What_is_measured_serves_other_weights_filters_and_words_but_no_other_player()
     {
-        await using var desk = await ChoosingDesk.Open();
-        var weighing = await desk.Measure(Three);
+        await using var room = await Room.Open();
+        var weighing = await room.Measure(Three);
 
         Assert.True(weighing.Serves(Three.Weighing("general-use", 3).NotCounting("even-load")));
         Assert.True(
@@ -88,8 +88,8 @@ public sealed class WeighExercisesTests
     [Fact]
     public async Task Each_filter_leaves_out_what_it_names_and_says_why()
     {
-        await using var desk = await ChoosingDesk.Open();
-        var weighing = await desk.Measure(new Asked());
+        await using var room = await Room.Open();
+        var weighing = await room.Measure(new Asked());
 
         foreach (
             var (asked, filter) in new[]
@@ -121,11 +121,11 @@ public sealed class WeighExercisesTests
     [Fact]
     public async Task Own_exercises_are_weighed_with_their_marks_and_thrown_away_ones_are_named()
     {
-        await using var desk = await ChoosingDesk.Open();
+        await using var room = await Room.Open();
         var recipe = Library.Find("groups-of-four-down").OrThrow().Recipe with { Title = "Four for Yuna" };
         var (own, gone) = (Row(recipe), Row(recipe));
         gone.ThrownAway = TimeProvider.System.GetUtcNow();
-        await desk.Add(
+        await room.Add(
             own,
             gone,
             new MarkRow
@@ -159,7 +159,7 @@ public sealed class WeighExercisesTests
             Weights = new Asked().Weights.Clear().Add("fun", 100),
         };
 
-        var weighing = await desk.Measure(asked);
+        var weighing = await room.Measure(asked);
         var answer = weighing.Weigh(asked).OrThrow();
 
         Assert.Equal(["Four for Yuna", "Groups of five"], answer.Exercises.Select(one => one.Title));
@@ -170,23 +170,23 @@ public sealed class WeighExercisesTests
         Assert.Contains("'nothing'", weighing.Missing[1].What, StringComparison.Ordinal);
         Assert.Equal(7, weighing.Criteria.Length);
 
-        var everything = await desk.Weigh(new Asked { WithOwn = true });
+        var everything = await room.Weigh(new Asked { WithOwn = true });
         Assert.Equal(30, everything.Exercises.Length);
     }
 
     [Fact]
     public async Task Own_pieces_are_the_music_when_asked_for()
     {
-        await using var desk = await ChoosingDesk.Open();
+        await using var room = await Room.Open();
         Assert.False(
             (
-                await desk.Get<WeighExercises>()
+                await room.Feature<WeighExercises>()
                     .Measure(Three with { OwnMusic = true }, TestContext.Current.CancellationToken)
             ).TryGet(out _, out var fault)
         );
         Assert.Contains("no pieces of your own", fault.What, StringComparison.Ordinal);
 
-        await desk.Add(
+        await room.Add(
             new PieceRow
             {
                 Id = Guid.CreateVersion7(),
@@ -200,7 +200,7 @@ public sealed class WeighExercisesTests
                 Recipe = "{",
             }
         );
-        var weighing = await desk.Measure(Three with { OwnMusic = true });
+        var weighing = await room.Measure(Three with { OwnMusic = true });
 
         Assert.Equal("Tune", Assert.Single(weighing.Question.Pieces.Pieces).Name);
         Assert.Equal("Broken", Assert.Single(weighing.Question.Pieces.LeftOut).Name);

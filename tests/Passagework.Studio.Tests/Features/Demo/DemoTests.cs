@@ -28,7 +28,7 @@ public sealed class DemoTests : IAsyncLifetime
     {
         await _room.Feature<InstallDemo>().AtFirstStart(Stop);
 
-        Assert.Equal((6, 3), await Counts());
+        Assert.Equal((6, 3, 2), await Counts());
         var settings = await _room.Feature<ReadSettings>().Read(Stop);
         Assert.Equal(("Saltmarsh Guitar Room", "Hedda Quill"), (settings.Room, settings.Teacher));
     }
@@ -64,7 +64,7 @@ public sealed class DemoTests : IAsyncLifetime
     {
         await _room.Feature<InstallDemo>().Install(Stop);
 
-        Assert.Equal((6, 3), await Counts());
+        Assert.Equal((6, 3, 2), await Counts());
     }
 
     [Fact]
@@ -78,7 +78,7 @@ public sealed class DemoTests : IAsyncLifetime
 
         await _room.Feature<RemoveDemo>().Remove(Stop);
 
-        Assert.Equal((0, 0), await Counts());
+        Assert.Equal((0, 0, 0), await Counts());
     }
 
     // Bram is a beginner, Isolde intermediate, Kofi advanced.
@@ -136,10 +136,14 @@ public sealed class DemoTests : IAsyncLifetime
         Assert.Equal([12L, 12L, 12L], Occurrences.Of(fours, piece).Select(found => found.At.Bar));
     }
 
-    private async Task<(int Exercises, int Pieces)> Counts()
+    private async Task<(int Exercises, int Pieces, int Decisions)> Counts()
     {
         await using var db = await _room.Feature<Store>().Open(Stop);
-        return (await db.Exercises.CountAsync(Stop), await db.Pieces.CountAsync(Stop));
+        return (
+            await db.Exercises.CountAsync(Stop),
+            await db.Pieces.CountAsync(Stop),
+            await db.Decisions.CountAsync(Stop)
+        );
     }
 
     private async Task<OpenedExercise> Changed(string title)
