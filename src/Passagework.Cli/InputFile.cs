@@ -53,5 +53,5 @@ internal static class InputFile
         Read(name, terminal).Then<string>(bytes => new UTF8Encoding(false).GetString(WithoutMark(bytes)));
 
     /// <summary>The bytes after a byte-order mark, where there is one.</summary>
-    public static byte[] WithoutMark(byte[] bytes) => bytes is [0xEF, 0xBB, 0xBF, ..] ? bytes[3..] : bytes;
+    private static byte[] WithoutMark(byte[] bytes) => bytes is [0xEF, 0xBB, 0xBF, ..] ? bytes[3..] : bytes;
 }

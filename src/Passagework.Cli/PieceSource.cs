@@ -1,5 +1,6 @@
 using Passagework.Exercises;
 using Passagework.Foundation;
+using Passagework.Notation;
 using Passagework.Repertoire;
 
 namespace Passagework.Cli;
@@ -23,13 +24,7 @@ internal sealed record PieceSource(string Name, Line Line, IReadOnlyList<string>
         ".json",
     ];
 
-    private static readonly ImportSource.Choice Melody = new(
-        Part: null,
-        Voice: null,
-        Track: null,
-        Unroll: false,
-        Melody: true
-    );
+    private static readonly MusicReading Melody = new() { TopNotesOnly = true };
 
     /// <summary>What people call it.</summary>
     public string Title => Line.Recipe.Title ?? Name;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Passagework.Choosing;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Hands;
@@ -32,7 +31,7 @@ internal sealed record PreparingSource(
         {
             var found = CandidateSources
                 .Find(name, terminal)
-                .Then(source => Played(source, piece.Line.Recipe, player));
+                .Then(source => PreparingExercise.Of(source.Id, source.Forms, piece, player));
             if (found.TryGet(out var exercise, out var fault))
             {
                 exercises.Add(exercise);
@@ -48,31 +47,6 @@ internal sealed record PreparingSource(
         }
 
         return SameName(exercises) ?? new PreparingSource(exercises.ToImmutable(), leftOut.ToImmutable());
-    }
-
-    // Moves can be compared only on one instrument and under one technique: those of the piece.
-    private static Outcome<PreparingExercise> Played(CandidateSource source, Recipe piece, Player player)
-    {
-        var takes = ImmutableArray.CreateBuilder<Realization>(source.Forms.Length);
-        foreach (var recipe in source.Forms)
-        {
-            var plan = recipe.Picking with
-            {
-                Technique = piece.Picking.Technique,
-                Fingers = piece.Picking.Fingers,
-            };
-            var played = LineBuilder
-                .Build(RecipeChange.Picked(recipe with { Instrument = piece.Instrument }, plan))
-                .Then(line => Realizer.Realize(line, player));
-            if (!played.TryGet(out var take, out var fault))
-            {
-                return fault with { Where = $"{source.Id}: {fault.Where}".TrimEnd(':', ' ') };
-            }
-
-            takes.Add(take);
-        }
-
-        return new PreparingExercise(source.Id, takes.MoveToImmutable());
     }
 
     private static Outcome<PreparingSource>? SameName(IEnumerable<PreparingExercise> exercises) =>

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Hands;
+using Passagework.Notation;
 
 namespace Passagework.Cli.Commands;
 
@@ -80,7 +81,7 @@ internal static class ImportCommand
             }
         }
 
-        public Outcome<ImportSource.Choice> Of(ParseResult parsed)
+        public Outcome<MusicReading> Of(ParseResult parsed)
         {
             const System.Globalization.NumberStyles style = System.Globalization.NumberStyles.None;
             var culture = System.Globalization.CultureInfo.InvariantCulture;
@@ -90,13 +91,14 @@ internal static class ImportCommand
                 return new Fault($"{Quote.Short(text)} is no track", "--track", "a whole number from 1");
             }
 
-            return new ImportSource.Choice(
-                parsed.GetValue(_part),
-                parsed.GetValue(_voice),
-                parsed.GetValue(_track) is null ? null : track,
-                parsed.GetValue(_unroll),
-                parsed.GetValue(_melody)
-            );
+            return new MusicReading
+            {
+                Part = parsed.GetValue(_part),
+                Voice = parsed.GetValue(_voice),
+                Track = parsed.GetValue(_track) is null ? null : track,
+                UnrollRepeats = parsed.GetValue(_unroll),
+                TopNotesOnly = parsed.GetValue(_melody),
+            };
         }
     }
 }

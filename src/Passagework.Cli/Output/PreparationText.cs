@@ -1,6 +1,5 @@
 using System.Text;
 using Passagework.Exercises;
-using Passagework.Foundation;
 using Passagework.Notation;
 using Passagework.Repertoire;
 using static Passagework.Cli.Output.Words;
@@ -185,7 +184,7 @@ internal static class PreparationText
         foreach (var same in byExercise.Take(OccurrenceRows))
         {
             var spots = same.Take(Spots)
-                .Select(each => $"{At(each.Found.At)} ({Text($"{each.Found.Transposed:+0;-0;0}")})");
+                .Select(each => $"{each.Found.At.Words} ({Text($"{each.Found.Transposed:+0;-0;0}")})");
             var more = same.Count() > Spots ? Text($" and {same.Count() - Spots} more") : "";
             text.AppendLine($"  {same.Key}: {string.Join("; ", spots)}{more}");
         }
@@ -237,26 +236,7 @@ internal static class PreparationText
     {
         var (move, notes) = (notable.Move, piece.Realization.Notes);
         var (from, to) = (notes[move.Note - 1], notes[move.Note]);
-        return $"{At(move.At)}: {move.From} {Finger(from)} to {move.To} {Finger(to)}";
-    }
-
-    private static string At(BarBeat at) => Text($"bar {at.Bar}, beat {Beat(at.Beat)}");
-
-    // 5/2 is 2½ for people; other parts than halves, thirds and quarters stand behind a plus.
-    private static string Beat(Fraction beat)
-    {
-        var part = beat - Fraction.Of(beat.Floor());
-        var sign = part.ToString() switch
-        {
-            "0" => "",
-            "1/2" => "½",
-            "1/4" => "¼",
-            "3/4" => "¾",
-            "1/3" => "⅓",
-            "2/3" => "⅔",
-            var other => $" + {other}",
-        };
-        return Text($"{beat.Floor()}{sign}");
+        return $"{move.At.Words}: {move.From} {Finger(from)} to {move.To} {Finger(to)}";
     }
 
     private static string Again(NotableMove notable) =>

@@ -1,7 +1,11 @@
 using Passagework.Studio.Features.Choosing;
+using Passagework.Studio.Features.Demo;
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Exporting;
+using Passagework.Studio.Features.Importing;
+using Passagework.Studio.Features.Pieces;
 using Passagework.Studio.Features.Settings;
+using Passagework.Studio.Features.Shelf;
 using Passagework.Studio.Features.Sound;
 using Passagework.Studio.Features.Today;
 
@@ -17,6 +21,11 @@ internal static class FeatureServices
         services.AddExercises();
         services.AddChoosing();
         services.AddExporting();
+        services.AddShelf();
+        services.AddImporting();
+        services.AddPieces();
+        services.AddDemo();
+        services.AddHostedService<WarmUp>();
         services.AddSound();
         services.AddToday();
     }

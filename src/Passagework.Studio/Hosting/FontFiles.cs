@@ -5,8 +5,13 @@ namespace Passagework.Studio.Hosting;
 /// <summary>The typefaces of the pages, at <c>/fonts/NAME.woff</c>.</summary>
 internal static class FontFiles
 {
-    /// <summary>Serves the faces that are built into the engine.</summary>
-    public static void MapFonts(this WebApplication app) =>
+    /// <summary>Serves the faces that are built into the engine, and their licences at <c>/fonts/licences/FAMILY</c>.</summary>
+    public static void MapFonts(this WebApplication app)
+    {
+        app.MapGet(
+            "/fonts/licences/{family}",
+            (string family) => WebFonts.Licence(family) is { } text ? Results.Text(text) : Results.NotFound()
+        );
         app.MapGet(
             "/fonts/{name}",
             (string name, HttpResponse response) =>
@@ -20,4 +25,5 @@ internal static class FontFiles
                 return Results.Stream(file, "font/woff");
             }
         );
+    }
 }

@@ -6,6 +6,7 @@ using Passagework.Foundation;
 using Passagework.Studio.Components;
 using Passagework.Studio.Data;
 using Passagework.Studio.Features;
+using Passagework.Studio.Features.Demo;
 using Passagework.Studio.Features.Exporting;
 using Passagework.Studio.Features.Sound;
 using Passagework.Studio.Features.Today;
@@ -118,6 +119,7 @@ internal static class StudioApp
         var app = Build(options, urls);
         try
         {
+            await app.Services.GetRequiredService<InstallDemo>().AtFirstStart();
             await app.StartAsync();
             return app;
         }

@@ -46,7 +46,7 @@ export class LoopDrag {
   }
 
   #press(event) {
-    const container = event.target.closest?.("[data-follow]");
+    const container = event.target.closest?.("svg")?.closest("[data-follow]");
     const picture = this.#cursor.pictures.find((one) => one.container === container);
     if (event.button !== 0 || !picture || !this.#sound()) return;
     const note = picture.noteAt(event.clientX, event.clientY);

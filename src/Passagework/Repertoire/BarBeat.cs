@@ -13,7 +13,26 @@ public readonly record struct BarBeat(long Bar, Fraction Beat)
     public static BarBeat Of(Fraction onset, Meter meter) =>
         new((onset / meter.Bar).Floor() + 1, (onset.Modulo(meter.Bar) / meter.Beat) + Fraction.One);
 
-    /// <summary>Such as <c>bar 12, beat 3</c>.</summary>
+    /// <summary>As people say it, such as <c>bar 12, beat 2½</c>; other parts than halves, thirds and quarters stand behind a plus.</summary>
+    public string Words
+    {
+        get
+        {
+            var sign = (Beat - Fraction.Of(Beat.Floor())).ToString() switch
+            {
+                "0" => "",
+                "1/2" => "½",
+                "1/4" => "¼",
+                "3/4" => "¾",
+                "1/3" => "⅓",
+                "2/3" => "⅔",
+                var other => $" + {other}",
+            };
+            return string.Create(CultureInfo.InvariantCulture, $"bar {Bar}, beat {Beat.Floor()}{sign}");
+        }
+    }
+
+    /// <summary>Such as <c>bar 12, beat 5/2</c>, exact.</summary>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"bar {Bar}, beat {Beat}");
 }

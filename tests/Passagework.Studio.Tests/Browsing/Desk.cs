@@ -89,6 +89,22 @@ internal sealed class Desk : IAsyncDisposable
         await Page.ScreenshotAsync(new() { Path = Path.Combine(folder, name + ".png"), FullPage = true });
     }
 
+    /// <summary>Keeps pictures of the whole page in light and dark, named after the width and the scheme.</summary>
+    public async Task Pictures(string name, int width, params ColorScheme[] schemes)
+    {
+        foreach (var scheme in schemes)
+        {
+            await Page.EmulateMediaAsync(new() { ColorScheme = scheme });
+            await Picture($"{name}-{width}-{(scheme == ColorScheme.Dark ? "dark" : "light")}");
+        }
+
+        await Page.EmulateMediaAsync(new() { ColorScheme = schemes[0] });
+    }
+
+    /// <summary>Pixels by which the page is wider than the window.</summary>
+    public Task<int> Overflow() =>
+        Page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)");
+
     /// <summary>What axe finds against WCAG 2.2 AA, in words; empty when nothing.</summary>
     public async Task<string> Barriers()
     {

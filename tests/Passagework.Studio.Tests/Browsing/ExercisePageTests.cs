@@ -162,6 +162,7 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
         await desk.Page.WaitForURLAsync("**/exercises/groups-of-five-up");
         await desk.Live();
         await Choose(desk, "movement.step", "2");
+        await Assertions.Expect(desk.Page.Locator(".lede")).ToContainTextAsync("two notes higher");
         await desk.Page.WaitForURLAsync(url => url.Split('/')[^1].Length == 32);
         var sentence = await Sentence(desk);
 
@@ -186,12 +187,11 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
         await desk.Page.Locator("select[data-axis='movement.step']").FocusAsync();
 
         await desk.Page.Keyboard.PressAsync("ArrowRight");
-        await Assertions.Expect(desk.Page.Locator(".lede")).ToContainTextAsync("two");
+        await Assertions.Expect(desk.Page.Locator(".lede")).ToContainTextAsync("two notes higher");
         await desk.Page.Keyboard.PressAsync("ArrowDown");
-        Assert.Equal(
-            "movement.direction",
-            await desk.Page.EvaluateAsync<string>("document.activeElement.dataset.axis")
-        );
+        await Assertions
+            .Expect(desk.Page.Locator("select[data-axis='movement.direction']"))
+            .ToBeFocusedAsync();
         await desk.Page.Keyboard.PressAsync("Control+z");
         await Assertions.Expect(desk.Page.Locator(".lede")).ToContainTextAsync("one note higher");
     }

@@ -6,13 +6,13 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class PlayTests(Chromium chromium, PlayTests.OneStudio one) : IClassFixture<PlayTests.OneStudio>
+public sealed class PlayTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
 {
     private const string Exercise = "/exercises/groups-of-five-up";
     private const int Rate = 44_100;
     private const int Fade = 441;
     private const int Before = 529;
-    private readonly StudioProcess _studio = one.Process;
+    private readonly StudioProcess _studio = one.Studio;
 
     [Fact]
     public async Task Tempo_and_loop_change_during_play_without_a_gap_and_in_their_place()
@@ -36,7 +36,7 @@ public sealed class PlayTests(Chromium chromium, PlayTests.OneStudio one) : ICla
         await desk.Page.Locator("[data-play]").ClickAsync();
 
         Assert.DoesNotContain(tape.Log, given => given.IsLate);
-        var stretches = Stretches(tape);
+        var stretches = Stretches(tape.Log);
         Assert.True(stretches.Count >= 5, string.Join("\n", stretches));
         var sounds = await Sounds(stretches);
         for (var i = 1; i < stretches.Count; i++)
@@ -56,16 +56,7 @@ public sealed class PlayTests(Chromium chromium, PlayTests.OneStudio one) : ICla
         await Playing.Tempo(desk, "200");
         await Playing.Play(desk);
         await Playing.HeardUntil(desk, 1.5);
-        // The same notes under another number are another idea to the player.
-        await desk.Page.EvaluateAsync(
-            """
-            () => {
-              const { player } = passageworkPlay;
-              const { sound } = player;
-              player.change(new sound.constructor({ ...sound.handle, music: 99 }));
-            }
-            """
-        );
+        await desk.Page.Locator("select[data-axis='notes.root']").PressAsync("ArrowRight");
         await desk.Page.WaitForFunctionAsync("() => passageworkPlay.log.some((one) => one.joinsAt)");
         await Slowed(desk, 4_000);
         await desk.Page.WaitForFunctionAsync(
@@ -73,9 +64,11 @@ public sealed class PlayTests(Chromium chromium, PlayTests.OneStudio one) : ICla
         );
 
         var log = await Tape.ReadLog(desk);
-        var join = Assert.Single(log, given => given.IsJoin);
-        var sounds = await Sounds([log[^1]]);
-        Assert.Equal(0, sounds[join.Sound].Place(join.From + Before).Beat);
+        var stretches = Stretches(log);
+        var taken = stretches.FindIndex(one => one.Sound != stretches[0].Sound);
+        var sounds = await Sounds(stretches);
+        AssertSamePlace(stretches[taken - 1], stretches[taken], sounds);
+        Assert.Equal(0, sounds[stretches[taken].Sound].Place(stretches[taken].From + Before).Beat);
         var late = log.ToList().FindIndex(given => given.IsLate);
         Assert.Equal(log[late - 1].To, log[late].From);
         Assert.True(log[late].Frame > log[late - 1].Frame + log[late - 1].To - log[late - 1].From);
@@ -115,10 +108,10 @@ public sealed class PlayTests(Chromium chromium, PlayTests.OneStudio one) : ICla
         );
 
     // Pieces that follow one another sample by sample; what another sound took over from before it was heard is left out.
-    private static List<Given> Stretches(Tape tape)
+    private static List<Given> Stretches(IEnumerable<Given> log)
     {
         var stretches = new List<Given>();
-        foreach (var given in tape.Log)
+        foreach (var given in log)
         {
             if (given.IsJoin)
             {
@@ -180,7 +173,7 @@ public sealed class PlayTests(Chromium chromium, PlayTests.OneStudio one) : ICla
         Assert.Equal((1, 0), becomes);
     }
 
-    // What was recorded is what the studio made, but for the joins; there it is no steeper than elsewhere.
+    // What was recorded is what the studio made, at the joins two of it; there it is less steep than elsewhere.
     private static void AssertRecorded(Tape tape, List<Given> stretches, Dictionary<string, Fetched> sounds)
     {
         var heardFrom = Math.Max(tape.First, stretches[0].Frame) + 1;
@@ -188,12 +181,13 @@ public sealed class PlayTests(Chromium chromium, PlayTests.OneStudio one) : ICla
         for (var i = 0; i < stretches.Count; i++)
         {
             var stretch = stretches[i];
-            var from = Math.Max(heardFrom, stretch.Frame + (i == 0 ? 0 : Fade + 1));
             var to = Math.Min(heardTo, i + 1 < stretches.Count ? stretches[i + 1].Frame : long.MaxValue);
-            for (var frame = from; frame < to; frame++)
+            for (var frame = Math.Max(heardFrom, stretch.Frame); frame < to; frame++)
             {
-                var expected = sounds[stretch.Sound].Samples[stretch.From + frame - stretch.Frame];
-                Assert.Equal(expected, tape.At(frame), 2e-4f);
+                var alone = sounds[stretch.Sound].At(stretch, frame);
+                var isJoin = i > 0 && frame < stretch.Frame + Fade;
+                var expected = isJoin ? Joined(stretches[i - 1], stretch, frame, sounds) : alone;
+                Assert.Equal(expected, tape.At(frame), isJoin ? 2e-3f : 2e-4f);
             }
         }
 
@@ -206,8 +200,19 @@ public sealed class PlayTests(Chromium chromium, PlayTests.OneStudio one) : ICla
         }
     }
 
+    // One falls while the other rises: straight where both are the same sound, else so that their powers add up to one.
+    private static float Joined(Given old, Given next, long frame, Dictionary<string, Fetched> sounds)
+    {
+        var x = (frame - next.Frame) / (float)Fade;
+        var (fall, rise) =
+            old.Sound == next.Sound ? (1 - x, x) : (MathF.Cos(x * MathF.PI / 2), MathF.Sin(x * MathF.PI / 2));
+        return (fall * sounds[old.Sound].At(old, frame)) + (rise * sounds[next.Sound].At(next, frame));
+    }
+
     private sealed record Fetched(JsonNode Times, float[] Samples)
     {
+        public float At(Given stretch, long frame) => Samples[stretch.From + frame - stretch.Frame];
+
         public (int LineBar, int Beat) Place(long sample)
         {
             var seconds = sample / (double)Rate;
@@ -220,22 +225,6 @@ public sealed class PlayTests(Chromium chromium, PlayTests.OneStudio one) : ICla
             var start = bars[bar]!["beatsS"]![beat - 1]!.GetValue<double>();
             Assert.Equal(start, seconds, 5e-5);
             return (pass["lineBar"]!.GetValue<int>() + bar - pass["bar"]!.GetValue<int>(), beat - 1);
-        }
-    }
-
-    /// <summary>A studio for all tests of this class.</summary>
-    public sealed class OneStudio : IAsyncLifetime
-    {
-        internal StudioProcess Process { get; private set; } = null!;
-
-        /// <inheritdoc/>
-        public async ValueTask InitializeAsync() => Process = await StudioProcess.Start();
-
-        /// <inheritdoc/>
-        public ValueTask DisposeAsync()
-        {
-            Process.Dispose();
-            return ValueTask.CompletedTask;
         }
     }
 }

@@ -9,11 +9,20 @@ internal static class Playing
     public static ILocator Field(Desk desk, string name) =>
         desk.Page.GetByLabel(name, new() { Exact = true });
 
-    /// <summary>Types a tempo.</summary>
-    public static async Task Tempo(Desk desk, string text)
+    /// <summary>Types into the field of the tempo.</summary>
+    public static async Task TypeTempo(Desk desk, string text)
     {
         await Field(desk, "Tempo").FillAsync(text);
         await Field(desk, "Tempo").PressAsync("Enter");
+    }
+
+    /// <summary>Types a tempo and waits for the sound that follows from it.</summary>
+    public static async Task Tempo(Desk desk, string text)
+    {
+        await TypeTempo(desk, text);
+        await desk.Page.WaitForFunctionAsync(
+            $"async () => (await globalThis.passageworkPlay?.player.sound?.load())?.times.passes[0].fromBpm === {text}"
+        );
     }
 
     /// <summary>Presses Play and waits until it plays.</summary>

@@ -167,6 +167,9 @@ public sealed partial class ExerciseView : IAsyncDisposable
             _script = await Browser.InvokeAsync<IJSObjectReference>("import", "/exercise.js");
             _self = DotNetObjectReference.Create(this);
             await _script.InvokeVoidAsync("attach", _self, _room);
+            // A change may have been quicker than the script.
+            if (Desk.Exercise is { } exercise && exercise.Key.Text != Key)
+                await _script.InvokeVoidAsync("moveTo", exercise.Key.Url);
         }
     }
 

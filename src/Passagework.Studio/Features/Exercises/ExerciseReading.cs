@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Passagework.Exercises;
+using Passagework.Exercises.Ideas;
 using Passagework.Foundation;
 using Passagework.Studio.Data;
 
@@ -52,7 +53,7 @@ internal static class ExerciseReading
 
     /// <summary>The title given, or one made from the idea.</summary>
     public static string TitleOf(Recipe recipe) =>
-        string.IsNullOrWhiteSpace(recipe.Title) ? recipe.Id ?? "Untitled" : recipe.Title;
+        string.IsNullOrWhiteSpace(recipe.Title) ? IdeaTitle.Of(recipe) : recipe.Title;
 
     /// <summary>Labels of a row.</summary>
     public static string[] LabelsOf(ExerciseRow row) =>

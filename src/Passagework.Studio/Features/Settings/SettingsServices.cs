@@ -8,5 +8,6 @@ internal static class SettingsServices
     {
         services.AddSingleton<ReadSettings>();
         services.AddSingleton<ChangeSettings>();
+        services.AddSingleton<MakeBackup>();
     }
 }

@@ -38,7 +38,7 @@ internal static class IdeaStart
     ];
 
     public static IReadOnlyList<(string, string)> Boxes { get; } =
-    [.. Enumerable.Range(1, 5).Select(box => ($"{box}", $"box {box}"))];
+    [.. Enumerable.Range(1, 5).Select(box => ($"box {box}", $"box {box}"))];
 
     public static IReadOnlyList<(string, string)> NotesToTheBeat { get; } =
     [("4", "four"), ("3", "three"), ("2", "two"), ("6", "six"), ("5", "five"), ("1", "one")];
@@ -73,7 +73,7 @@ internal static class IdeaStart
             {
                 ("root", "notes.root"),
                 ("scale", "notes.scale"),
-                ("box", "layout.number"),
+                ("box", "layout"),
                 ("step", "movement.step"),
                 ("direction", "movement.direction"),
                 ("notes", "rhythm.notesPerBeat"),

@@ -12,6 +12,7 @@ internal static class ScreenColumns
     // Half a column where notes stand far apart: as much as a finger's target or the widest column needs.
     private const double LeastHalfPx = 12;
     private const double HalfSpaces = 2.2;
+    private const double LeastAsidePx = 3;
 
     /// <summary>Each reaches half way to its neighbours, rests and held notes too, and no further than it needs.</summary>
     public static ImmutableArray<ScreenNote> Of(ScoreSystem system, PxFrame frame, double spacePx)
@@ -42,7 +43,10 @@ internal static class ScreenColumns
         return notes.ToImmutable();
     }
 
-    /// <summary>One rectangle for each, as high as the system; that of the chosen note is the band.</summary>
+    /// <summary>
+    /// One rectangle for each, as high as the system; that of the chosen note is the band. Where the note is not in its middle,
+    /// <c>data-x</c> says how far it is from the left edge.
+    /// </summary>
     public static void Write(
         StringBuilder svg,
         ImmutableArray<ScreenNote> notes,
@@ -54,6 +58,7 @@ internal static class ScreenColumns
         foreach (var note in notes)
         {
             svg.Append("<path data-note=\"").Append(note.Note).Append('"');
+            WriteMiddle(svg, note);
             if (note.Note == chosen)
             {
                 svg.Append(" class=\"").Append(SvgStyleSheet.Class(Ink.Shade));
@@ -66,6 +71,16 @@ internal static class ScreenColumns
         }
 
         svg.Append("</g>");
+    }
+
+    // A cursor stands on the note, which a column with unequal neighbours does not have in its middle.
+    private static void WriteMiddle(StringBuilder svg, ScreenNote note)
+    {
+        var middle = note.XPx - note.LeftPx;
+        if (Math.Abs((2 * middle) - (note.RightPx - note.LeftPx)) >= LeastAsidePx)
+        {
+            svg.Append(" data-x=\"").Number(Math.Round(middle)).Append('"');
+        }
     }
 
     /// <summary>Pixels to the tenth, as the picture has them.</summary>

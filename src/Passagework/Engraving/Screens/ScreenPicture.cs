@@ -32,22 +32,25 @@ public sealed record ScreenPicture(
                 }
 
                 var size = (Math.Ceiling(figure.WidthMm * pxPerMm), Math.Ceiling(figure.HeightMm * pxPerMm));
-                return Of(elements, size, figure.Caption, figure.Description);
+                var places = new StringBuilder();
+                NeckPlaces.Write(places, figure.Marks, pxPerMm);
+                return Of(elements, size, figure.Caption, figure.Description, places.ToString());
             });
 
-    /// <summary>A picture of elements.</summary>
+    /// <summary>A picture of elements, with what a page needs over them.</summary>
     internal static ScreenPicture Of(
         CompactSvg elements,
         (double Width, double Height) size,
         string caption,
-        string description
+        string description,
+        string over = ""
     )
     {
         var svg = new StringBuilder();
         ScreenSvg.Open(svg, "", size, description);
         ScreenSvg.WriteMarks(svg, elements);
         return new ScreenPicture(
-            svg.Append("</svg>").ToString(),
+            svg.Append(over).Append("</svg>").ToString(),
             size.Width,
             size.Height,
             caption,

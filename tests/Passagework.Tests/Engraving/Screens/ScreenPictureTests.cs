@@ -32,6 +32,46 @@ public sealed class ScreenPictureTests
         IsHarmless(neck);
     }
 
+    [Theory]
+    [InlineData("groups-of-five-up")]
+    [InlineData("one-string-run-up")]
+    public void Every_place_of_the_neck_has_a_ring_about_it_that_a_page_can_show(string id)
+    {
+        var played = Played.Of(id);
+        var options = new FretboardOptions { Shown = NotesShown.WholeLine };
+        var figure = FretboardPicture.Draw(played, options with { LengthMm = 360 / PxPerMm }).OrThrow();
+        var dots = figure
+            .Marks.OfType<CircleMark>()
+            .ToDictionary(dot => dot.Id, dot => $"{dot.Centre.X * PxPerMm:F1} {dot.Centre.Y * PxPerMm:F1}");
+
+        var rings = XElement
+            .Parse(ScreenPictures.Neck(played, options, 360).OrThrow().Svg)
+            .Descendants()
+            .Where(element => element.Attribute("data-place") is not null)
+            .ToDictionary(
+                ring => "dot-" + ring.Attribute("data-place")!.Value,
+                ring =>
+                    string.Join(
+                        ' ',
+                        new[] { "cx", "cy" }.Select(name =>
+                            double.Parse(ring.Attribute(name)!.Value, CultureInfo.InvariantCulture)
+                                .ToString("F1", CultureInfo.InvariantCulture)
+                        )
+                    )
+            );
+
+        Assert.Equal(
+            played.Notes.Select(note => $"dot-{note.Place}").Distinct().Order(StringComparer.Ordinal),
+            played
+                .Notes.Select(note => $"dot-{note.Place}")
+                .Distinct()
+                .Where(rings.ContainsKey)
+                .Order(StringComparer.Ordinal)
+        );
+        Assert.NotEmpty(dots);
+        Assert.All(dots, dot => Assert.Equal(dot.Value, rings[dot.Key]));
+    }
+
     [Fact]
     public void Flats_among_the_degrees_are_signs_of_the_page()
     {
@@ -293,7 +333,7 @@ public sealed class ScreenPictureTests
         Assert.Equal(picture.Description, svg.Attribute("aria-label")?.Value);
         Assert.All(
             svg.Descendants(),
-            element => Assert.Contains(element.Name.LocalName, new[] { "g", "path", "text" })
+            element => Assert.Contains(element.Name.LocalName, new[] { "circle", "g", "path", "text" })
         );
         Assert.True(picture.Description.Length > 0);
     }

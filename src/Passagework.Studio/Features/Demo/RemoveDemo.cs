@@ -1,0 +1,48 @@
+using Microsoft.EntityFrameworkCore;
+using Passagework.Studio.Data;
+using Passagework.Studio.Features.Settings;
+
+namespace Passagework.Studio.Features.Demo;
+
+/// <summary>Takes the demo out for good, and nothing else.</summary>
+/// <remarks>An exercise of the demo that the teacher changed, relabelled or annotated is the teacher's own from then on.</remarks>
+internal sealed class RemoveDemo(Store store, ChangeSettings change)
+{
+    /// <summary>Whether anything of it is there.</summary>
+    public async Task<bool> IsThere(CancellationToken stop = default)
+    {
+        await using var db = await store.Open(stop);
+        return await db.Exercises.AnyAsync(row => row.IsDemo, stop)
+            || await db.Pieces.AnyAsync(row => row.IsDemo, stop)
+            || await db.Decisions.AnyAsync(row => row.IsDemo, stop);
+    }
+
+    /// <summary>Takes it out.</summary>
+    public async Task Remove(CancellationToken stop = default)
+    {
+        await using (var db = await store.Open(stop))
+        await using (var all = await db.Database.BeginTransactionAsync(stop))
+        {
+            await db
+                .Exercises.Where(row => row.IsDemo && (row.Version == 0 || row.ThrownAway != null))
+                .ExecuteDeleteAsync(stop);
+            await db
+                .Exercises.Where(row => row.IsDemo)
+                .ExecuteUpdateAsync(row => row.SetProperty(one => one.IsDemo, false), stop);
+            await db.Pieces.Where(row => row.IsDemo).ExecuteDeleteAsync(stop);
+            await db.Decisions.Where(row => row.IsDemo).ExecuteDeleteAsync(stop);
+            await all.CommitAsync(stop);
+        }
+
+        var usual = new StudioSettings();
+        await change.Change(
+            now =>
+                now with
+                {
+                    Room = now.Room == DemoContent.Room ? usual.Room : now.Room,
+                    Teacher = now.Teacher == DemoContent.Teacher ? usual.Teacher : now.Teacher,
+                },
+            stop
+        );
+    }
+}
