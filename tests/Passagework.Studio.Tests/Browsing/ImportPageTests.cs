@@ -10,7 +10,7 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class ImportPageTests(Chromium chromium, RunningStudio running) : IClassFixture<RunningStudio>
+public sealed class ImportPageTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
 {
     private const string Page = "/exercises/import";
 
@@ -19,7 +19,7 @@ public sealed class ImportPageTests(Chromium chromium, RunningStudio running) : 
         .OrThrow()
         .Realization;
 
-    private StudioProcess Studio => running.Process;
+    private StudioProcess Studio => one.Studio;
 
     [Fact]
     public async Task A_pasted_line_becomes_an_exercise_and_a_broken_one_stays_in_the_box()

@@ -7,9 +7,9 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class PiecesPageTests(Chromium chromium, RunningStudio running) : IClassFixture<RunningStudio>
+public sealed class PiecesPageTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
 {
-    private StudioProcess Studio => running.Process;
+    private StudioProcess Studio => one.Studio;
 
     [Fact]
     public async Task A_piece_is_added_its_hardest_moves_are_found_in_score_and_list_and_it_can_go_and_come_back()

@@ -4,13 +4,13 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class ShelfPageTests(Chromium chromium, RunningStudio running) : IClassFixture<RunningStudio>
+public sealed class ShelfPageTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
 {
     private const string Own = "Your own";
     private const string Begun = "Begun, not yet on the shelf";
     private const string Library = "The starting library";
 
-    private StudioProcess Studio => running.Process;
+    private StudioProcess Studio => one.Studio;
 
     [Fact]
     public async Task Words_and_filters_leave_what_fits_and_the_address_keeps_them()

@@ -119,6 +119,23 @@ public sealed class WeighExercisesTests
     }
 
     [Fact]
+    public async Task What_just_fits_a_filter_is_weighed()
+    {
+        await using var room = await Room.Open();
+        foreach (var candidate in (await room.Weigh(new Asked())).Answer.Candidates)
+        {
+            var frets = candidate.Forms.Max(form => form.Measured.Fretting.Stretch);
+            var tempo = candidate.Forms.Min(form => form.Measured.Ceiling.Least!.Value);
+
+            Assert.Null(
+                ExerciseFilters.Refusal(new Asked { WidestStretch = frets, LeastTempo = tempo }, candidate)
+            );
+            Assert.NotNull(ExerciseFilters.Refusal(new Asked { WidestStretch = frets - 1 }, candidate));
+            Assert.NotNull(ExerciseFilters.Refusal(new Asked { LeastTempo = tempo + 0.001 }, candidate));
+        }
+    }
+
+    [Fact]
     public async Task Own_exercises_are_weighed_with_their_marks_and_thrown_away_ones_are_named()
     {
         await using var room = await Room.Open();
