@@ -8,6 +8,7 @@ export class LoopDrag {
   #chosen;
   #from = null;
   #bars = null;
+  #click = new AbortController();
   #stop = new AbortController();
 
   /**
@@ -37,6 +38,7 @@ export class LoopDrag {
   }
 
   dispose() {
+    this.#click.abort();
     this.#stop.abort();
   }
 
@@ -46,6 +48,7 @@ export class LoopDrag {
   }
 
   #press(event) {
+    this.#click.abort();
     const container = event.target.closest?.("svg")?.closest("[data-follow]");
     const picture = this.#cursor.pictures.find((one) => one.container === container);
     if (event.button !== 0 || !picture || !this.#sound()) return;
@@ -70,9 +73,9 @@ export class LoopDrag {
     this.#end();
     if (!bars) return;
     // The press ends in a click, which would choose a note.
-    const swallow = (click) => click.stopPropagation();
-    document.addEventListener("click", swallow, { capture: true, once: true });
-    setTimeout(() => document.removeEventListener("click", swallow, { capture: true }), 0);
+    this.#click = new AbortController();
+    const swallow = { capture: true, once: true, signal: this.#click.signal };
+    document.addEventListener("click", (click) => click.stopPropagation(), swallow);
     this.#chosen(Math.max(0, bars[0]), Math.max(0, bars[1]));
   }
 

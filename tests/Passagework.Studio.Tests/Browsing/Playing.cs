@@ -20,8 +20,15 @@ internal static class Playing
     public static async Task Tempo(Desk desk, string text)
     {
         await TypeTempo(desk, text);
+        // No async function: its promise would count as an answer.
         await desk.Page.WaitForFunctionAsync(
-            $"async () => (await globalThis.passageworkPlay?.player.sound?.load())?.times.passes[0].fromBpm === {text}"
+            $$"""
+            () => {
+              const sound = globalThis.passageworkPlay?.player.sound;
+              sound?.load();
+              return sound?.times?.passes[0].fromBpm === {{text}};
+            }
+            """
         );
     }
 
@@ -35,6 +42,8 @@ internal static class Playing
     /// <summary>Waits until a second of the sound is heard.</summary>
     public static Task HeardUntil(Desk desk, double seconds) =>
         desk.Page.WaitForFunctionAsync(
-            FormattableString.Invariant($"() => passageworkPlay.player.heard()?.seconds >= {seconds}")
+            FormattableString.Invariant(
+                $"() => globalThis.passageworkPlay?.player.heard()?.seconds >= {seconds}"
+            )
         );
 }
