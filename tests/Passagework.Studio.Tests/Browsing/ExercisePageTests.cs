@@ -208,6 +208,21 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
         Assert.Equal("", await desk.Barriers());
     }
 
+    [Fact]
+    public async Task Printing_the_page_gives_the_sheet()
+    {
+        await using var desk = await Desk.At(_studio, chromium);
+        await desk.Open("/exercises/groups-of-five-up");
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(await desk.Page.PdfAsync(new() { Format = "A4" }));
+
+        var drawn = pdf.GetPage(1).Paths.Count;
+        output.WriteLine(
+            string.Create(CultureInfo.InvariantCulture, $"{pdf.NumberOfPages} page, {drawn} paths")
+        );
+        Assert.Equal(1, pdf.NumberOfPages);
+        Assert.InRange(drawn, 300, 100_000);
+    }
+
     [Theory]
     [InlineData(Desk.Laptop, ColorScheme.Light)]
     [InlineData(Desk.Laptop, ColorScheme.Dark)]
@@ -256,7 +271,7 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
 
     private static Task<string> Sentence(Desk desk) => desk.Page.Locator(".lede").InnerTextAsync();
 
-    private static ILocator Undo(Desk desk) => desk.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" });
+    private static ILocator Undo(Desk desk) => desk.Page.Locator("button[aria-label^=Undo]");
 
     private static Task Choose(Desk desk, string axis, string value) =>
         desk.Page.Locator($"select[data-axis='{axis}']").SelectOptionAsync(value);

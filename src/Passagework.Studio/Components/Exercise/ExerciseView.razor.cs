@@ -173,6 +173,11 @@ public sealed partial class ExerciseView : IAsyncDisposable
         }
     }
 
+    private string SheetUrl(OpenedExercise exercise) =>
+        FormattableString.Invariant(
+            $"{exercise.Key.Url}/file/sheet.svg?bpm={Desk.Bpm:0.#}&show=1&v={exercise.Version}"
+        );
+
     private Task Set((string Axis, string Value) asked) => Desk.Set(asked.Axis, asked.Value);
 
     private Task Step((string Axis, int Steps) asked) => Desk.Step(asked.Axis, asked.Steps);

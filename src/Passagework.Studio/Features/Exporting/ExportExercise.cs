@@ -73,6 +73,9 @@ internal sealed class ExportExercise(OpenExercise open, ReadSettings settings, T
                 .Pages(measured, new PrintOptions())
                 .Then(document => PdfWriter.Write(document))
                 .Then(Bytes),
+            "sheet.svg" => Sheet(measured, known)
+                .Then(document => SvgWriter.Write(document.Pages[0], SvgStyle.Print))
+                .Then(Text),
             _ => Sheet(measured, known).Then(document => PdfWriter.Write(document)).Then(Bytes),
         };
     }

@@ -13,6 +13,7 @@ public sealed record ExportForm(string Ending, string Name, string Use, string C
     public static ImmutableArray<ExportForm> All { get; } =
     [
         new("sheet.pdf", "Sheet", "one page to practise from", "application/pdf"),
+        new("sheet.svg", "Sheet, as a picture", "the same page for a screen", "image/svg+xml"),
         new("pdf", "Pages", "the whole music to print", "application/pdf"),
         new("txt", "Text tab", "to paste into a message", "text/plain; charset=utf-8"),
         new("musicxml", "MusicXML", "for programs that engrave", "application/vnd.recordare.musicxml+xml"),

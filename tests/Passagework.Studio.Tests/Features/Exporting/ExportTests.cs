@@ -44,6 +44,7 @@ public sealed class ExportTests : IAsyncLifetime
     [InlineData("mxl", "PK\u0003\u0004")]
     [InlineData("mid", "MThd")]
     [InlineData("wav", "RIFF")]
+    [InlineData("sheet.svg", "<svg")]
     [InlineData("svg", "<svg")]
     [InlineData("png", "\u0089PNG")]
     public async Task Every_form_begins_as_its_standard_says(string ending, string start) =>
@@ -52,7 +53,7 @@ public sealed class ExportTests : IAsyncLifetime
     [Fact]
     public void No_form_is_left_out() =>
         Assert.Equal(
-            ["sheet.pdf", "pdf", "txt", "musicxml", "mxl", "mid", "wav", "svg", "png", "json"],
+            ["sheet.pdf", "sheet.svg", "pdf", "txt", "musicxml", "mxl", "mid", "wav", "svg", "png", "json"],
             ExportForm.All.Select(form => form.Ending)
         );
 

@@ -153,29 +153,6 @@ public sealed partial class ScreenScoreTests
     }
 
     [Fact]
-    public void A_cursor_finds_every_note_within_two_pixels()
-    {
-        foreach (var system in Draw("groups-of-five-up", new ScreenOptions { WidthPx = 944 }).Systems)
-        {
-            var columns = XElement
-                .Parse(system.Svg)
-                .Descendants()
-                .Where(element => element.Attribute("data-note") is not null)
-                .ToDictionary(element => (int)element.Attribute("data-note")!);
-
-            Assert.NotEmpty(system.Notes);
-            foreach (var note in system.Notes)
-            {
-                var said = (double?)columns[note.Note].Attribute("data-x");
-                var x = note.LeftPx + (said ?? ((note.RightPx - note.LeftPx) / 2));
-                Assert.Equal(note.XPx, x, 1.6);
-            }
-
-            Assert.Contains(columns.Values, column => column.Attribute("data-x") is not null);
-        }
-    }
-
-    [Fact]
     public void The_chosen_note_lies_on_a_band_and_no_other()
     {
         var drawn = Draw("groups-of-five-up", new ScreenOptions { Chosen = 7 });
