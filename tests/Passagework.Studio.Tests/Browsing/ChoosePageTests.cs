@@ -173,7 +173,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
             await using var desk = await Desk.At(_studio, chromium);
             await desk.Open(Three);
             await Weighed(desk, "Three");
-            await desk.Page.GetByLabel("Notes of a figure").SelectOptionAsync("eight");
+            await desk.Page.GetByLabel("Notes of a figure").SelectOptionAsync("seven");
             await Button(desk, "Look for them").ClickAsync();
 
             // Two searches go on at once; the third begins because the others have ended.

@@ -6,6 +6,7 @@ namespace Passagework.Choosing.Discovery;
 internal sealed class SearchPlan
 {
     private const int Reports = 500;
+    private const int LongestSilence = 10_000;
     private readonly IProgress<DiscoveryProgress>? _progress;
     private readonly long _every;
     private readonly Lock _one = new();
@@ -25,7 +26,7 @@ internal sealed class SearchPlan
         Numbers = CellNumbers.Of(Space);
         Criteria = CriteriaOf(question);
         _kept = new CellFront(Criteria);
-        _every = Math.Max(1, Space.Total / Reports);
+        _every = Math.Clamp(Space.Total / Reports, 1, LongestSilence);
     }
 
     /// <summary>The candidates.</summary>
