@@ -16,6 +16,7 @@ public sealed partial class ExerciseView : IAsyncDisposable
     private ElementReference _room;
     private IJSObjectReference? _script;
     private DotNetObjectReference<ExerciseView>? _self;
+    private bool _isAttached;
     private bool _showsOthers;
     private bool _isComparing;
 
@@ -170,6 +171,9 @@ public sealed partial class ExerciseView : IAsyncDisposable
             // A change may have been quicker than the script.
             if (Desk.Exercise is { } exercise && exercise.Key.Text != Key)
                 await _script.InvokeVoidAsync("moveTo", exercise.Key.Url);
+
+            _isAttached = true;
+            StateHasChanged();
         }
     }
 

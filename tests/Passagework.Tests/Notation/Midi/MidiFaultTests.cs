@@ -128,8 +128,8 @@ public sealed class MidiFaultTests
         Assert.Equal(new MidiLeftOut(80, "bar 1, beat 1"), import.LeftOut[0]);
     }
 
-    // Four megabytes of notes, of texts that are no UTF-8, and of empty tracks: below two seconds each, on a machine
-    // that does other things as well.
+    // Four megabytes of notes, of texts that are no UTF-8, and of empty tracks: some two seconds each. Work that
+    // grows with the square would take hours, so the bound leaves room for a machine that does other things as well.
     [Theory]
     [InlineData("9040 50", "00 40 50")]
     [InlineData("FF01 02FFFF", "00 FF01 02FFFF")]
@@ -148,6 +148,6 @@ public sealed class MidiFaultTests
         var begun = Stopwatch.GetTimestamp();
         var fault = MidiFiles.FaultOf(file);
 
-        Assert.True(Stopwatch.GetElapsedTime(begun) < TimeSpan.FromSeconds(4), fault);
+        Assert.True(Stopwatch.GetElapsedTime(begun) < TimeSpan.FromSeconds(30), fault);
     }
 }
