@@ -6,17 +6,10 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper output) : IAsyncLifetime
+public sealed class ExercisePageTests(Chromium chromium, OneStudio one, ITestOutputHelper output)
+    : IClassFixture<OneStudio>
 {
-    private StudioProcess _studio = null!;
-
-    public async ValueTask InitializeAsync() => _studio = await StudioProcess.Start();
-
-    public ValueTask DisposeAsync()
-    {
-        _studio.Dispose();
-        return ValueTask.CompletedTask;
-    }
+    private readonly StudioProcess _studio = one.Studio;
 
     [Fact]
     public async Task An_exercise_is_made_from_nothing_changed_undone_to_the_start_and_kept()
@@ -155,7 +148,8 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
     [Fact]
     public async Task A_restart_of_the_studio_brings_the_page_back_with_everything()
     {
-        await using var desk = await Desk.At(_studio, chromium);
+        using var studio = await StudioProcess.Start();
+        await using var desk = await Desk.At(studio, chromium);
         await desk.Open("/");
         await desk.Page.Locator("nav[aria-label=Pages]").GetByText("Today").ClickAsync();
         await desk.Page.Locator("section.first h2 a").ClickAsync();
@@ -166,9 +160,9 @@ public sealed class ExercisePageTests(Chromium chromium, ITestOutputHelper outpu
         await desk.Page.WaitForURLAsync(url => url.Split('/')[^1].Length == 32);
         var sentence = await Sentence(desk);
 
-        _studio.Kill();
+        studio.Kill();
         await Assertions.Expect(desk.Page.Locator("#components-reconnect-modal")).ToBeVisibleAsync();
-        using var again = await StudioProcess.Start(_studio.DataFolder, _studio.Url);
+        using var again = await StudioProcess.Start(studio.DataFolder, studio.Url);
         await Assertions
             .Expect(desk.Page.Locator("#components-reconnect-modal"))
             .ToBeHiddenAsync(new() { Timeout = 30_000 });

@@ -3,17 +3,9 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class FrameTests(Chromium chromium) : IAsyncLifetime
+public sealed class FrameTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
 {
-    private StudioProcess _studio = null!;
-
-    public async ValueTask InitializeAsync() => _studio = await StudioProcess.Start();
-
-    public ValueTask DisposeAsync()
-    {
-        _studio.Dispose();
-        return ValueTask.CompletedTask;
-    }
+    private readonly StudioProcess _studio = one.Studio;
 
     [Fact]
     public async Task The_head_names_the_pages_and_every_one_of_them_opens()
