@@ -62,6 +62,8 @@ internal static class StudioApp
         StaticWebAssetsLoader.UseStaticWebAssets(builder.Environment, builder.Configuration);
         builder.WebHost.UseUrls(urls.Split(';'));
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        // That keys lie in the user's own folder unencrypted is meant, and no news to the user.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddSingleton(options);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddStudioData(options);

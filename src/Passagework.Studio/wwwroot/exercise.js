@@ -1,6 +1,5 @@
-// What a browser must do for the exercise page: tell the room there is, the note under the pointer, and the keys.
+// What a browser must do for the exercise page: tell the note under the pointer, and the keys.
 let desk = null;
-let seen = null;
 let clean = [];
 
 function listen(target, type, heard, options) {
@@ -65,14 +64,8 @@ function onUndoKey(event) {
   desk.invokeMethodAsync(event.shiftKey ? "RedoKey" : "UndoKey");
 }
 
-export function attach(reference, room) {
+export function attach(reference) {
   desk = reference;
-  seen = new ResizeObserver(([entry]) => {
-    const width = Math.floor(entry.contentRect.width);
-    document.cookie = `width=${width};path=/;max-age=31536000;samesite=strict`;
-    desk?.invokeMethodAsync("SetWidth", width);
-  });
-  seen.observe(room);
   listen(document, "keydown", onAxisKey);
   listen(document, "keydown", onScoreKey);
   listen(document, "keydown", onUndoKey);
@@ -85,7 +78,6 @@ export function moveTo(address) {
 }
 
 export function detach() {
-  seen?.disconnect();
   clean.forEach((undo) => undo());
-  [desk, seen, clean] = [null, null, []];
+  [desk, clean] = [null, []];
 }

@@ -3,6 +3,7 @@ using Microsoft.JSInterop;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Hands;
+using Passagework.Studio.Components.Controls;
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Settings;
 using Lock = Passagework.Exercises.Lock;
@@ -12,8 +13,6 @@ namespace Passagework.Studio.Components.Exercise;
 /// <summary>Binds the page to the desk on which the exercise lies.</summary>
 public sealed partial class ExerciseView : IAsyncDisposable
 {
-    private const string WidthCookie = "width";
-    private ElementReference _room;
     private IJSObjectReference? _script;
     private DotNetObjectReference<ExerciseView>? _self;
     private bool _isAttached;
@@ -112,19 +111,6 @@ public sealed partial class ExerciseView : IAsyncDisposable
         StateHasChanged();
     }
 
-    /// <summary>The room for the score has changed.</summary>
-    [JSInvokable]
-    public void SetWidth(double widthPx)
-    {
-        if (Math.Abs(widthPx - Desk.WidthPx) < 1)
-        {
-            return;
-        }
-
-        Desk.SetWidth(widthPx);
-        StateHasChanged();
-    }
-
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
@@ -149,13 +135,8 @@ public sealed partial class ExerciseView : IAsyncDisposable
     protected override async Task OnInitializedAsync()
     {
         Desk.Moved += Move;
-        if (
-            Http.HttpContext?.Request.Cookies[WidthCookie] is { } width
-            && int.TryParse(width, System.Globalization.CultureInfo.InvariantCulture, out var px)
-        )
-        {
-            Desk.SetWidth(px);
-        }
+        if (RoomWidth.Remembered(Http.HttpContext) is { } width)
+            Desk.SetWidth(width);
 
         await Desk.Open(new ExerciseKey(Key), (await Settings.Read()).Player);
     }
@@ -167,7 +148,7 @@ public sealed partial class ExerciseView : IAsyncDisposable
         {
             _script = await Browser.InvokeAsync<IJSObjectReference>("import", "/exercise.js");
             _self = DotNetObjectReference.Create(this);
-            await _script.InvokeVoidAsync("attach", _self, _room);
+            await _script.InvokeVoidAsync("attach", _self);
             // A change may have been quicker than the script.
             if (Desk.Exercise is { } exercise && exercise.Key.Text != Key)
                 await _script.InvokeVoidAsync("moveTo", exercise.Key.Url);

@@ -63,7 +63,10 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
             return fault;
         }
 
-        Show(exercise, isNew: true);
+        if (Measurer.Measure(exercise.Recipe, player).TryGet(out var measured, out _))
+            (Bpm, Chosen) = (measured.StartBpm, LimitingMove.Of(measured)?.Note ?? 0);
+
+        Show(exercise, measured);
         return null;
     }
 
@@ -99,7 +102,7 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
     public void ShowElsewhere()
     {
         if (Elsewhere is { } theirs)
-            Show(theirs, isNew: false);
+            Show(theirs);
     }
 
     /// <summary>Makes what is shown an exercise beside the one that was changed elsewhere.</summary>
@@ -142,7 +145,13 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
     /// <summary>Draws for another width.</summary>
     public void SetWidth(double widthPx)
     {
-        WidthPx = Math.Clamp(Math.Floor(widthPx), 280, 4000);
+        var width = Math.Clamp(Math.Floor(widthPx), 280, 4000);
+        if (width == WidthPx)
+        {
+            return;
+        }
+
+        WidthPx = width;
         Draw();
     }
 
@@ -181,13 +190,13 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
             return;
         }
 
-        if (!Measurer.Measure(recipe, Player).TryGet(out _, out var fault))
+        if (!Measurer.Measure(recipe, Player).TryGet(out var measured, out var fault))
         {
             await Refuse(fault with { Where = axis });
             return;
         }
 
-        Answer(await change.Change(Exercise!, recipe, what), recipe);
+        Answer(await change.Change(Exercise!, recipe, what), recipe, measured);
     }
 
     private Task Refuse(Fault fault)
@@ -196,42 +205,43 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
         return Task.CompletedTask;
     }
 
-    private void Answer(ChangeAnswer answer, Recipe shown)
+    // What was measured before it was kept need not be measured again.
+    private void Answer(ChangeAnswer answer, Recipe shown, Measurement? measured = null)
     {
         (Problem, NotKept, Elsewhere) = (null, null, null);
         switch (answer)
         {
             case ChangeAnswer.Kept kept:
                 var isMoved = kept.Exercise.Key != Exercise!.Key;
-                Show(kept.Exercise, isNew: false);
+                Show(kept.Exercise, kept.Exercise.Recipe == shown ? measured : null);
                 if (isMoved)
                     Moved?.Invoke(this, new MovedEventArgs(kept.Exercise.Key));
                 break;
             case ChangeAnswer.ChangedElsewhere elsewhere:
-                Show(Exercise! with { Recipe = shown }, isNew: false);
+                Show(Exercise! with { Recipe = shown }, measured);
                 Elsewhere = elsewhere.Theirs;
                 break;
             case ChangeAnswer.Failed failed:
-                Show(Exercise! with { Recipe = shown }, isNew: false);
+                Show(Exercise! with { Recipe = shown }, measured);
                 NotKept = failed.Fault;
                 break;
         }
     }
 
-    private void Show(OpenedExercise exercise, bool isNew)
+    private void Show(OpenedExercise exercise, Measurement? measured = null)
     {
         Exercise = exercise;
         (Problem, Elsewhere) = (null, null);
-        if (!Measurer.Measure(exercise.Recipe, Player).TryGet(out var measured, out var fault))
+        if (
+            measured is null
+            && !Measurer.Measure(exercise.Recipe, Player).TryGet(out measured, out var fault)
+        )
         {
             Problem = fault;
             return;
         }
 
         Measured = measured;
-        if (isNew)
-            (Bpm, Chosen) = (measured.StartBpm, LimitingMove.Of(measured)?.Note ?? 0);
-
         Chosen = Math.Min(Chosen, measured.Realization.Notes.Length - 1);
         Draw();
     }
