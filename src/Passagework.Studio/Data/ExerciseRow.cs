@@ -1,7 +1,7 @@
 namespace Passagework.Studio.Data;
 
 /// <summary>An exercise of the teacher's own: begun from nothing, or from one of the starting library.</summary>
-public sealed class ExerciseRow : IVersioned
+public sealed class ExerciseRow : IVersioned, IThrownAway
 {
     /// <summary>Part of its address.</summary>
     public Guid Id { get; init; }

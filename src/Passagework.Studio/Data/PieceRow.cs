@@ -1,7 +1,7 @@
 namespace Passagework.Studio.Data;
 
 /// <summary>Music that a student wants to play.</summary>
-public sealed class PieceRow : IVersioned
+public sealed class PieceRow : IVersioned, IThrownAway
 {
     /// <summary>Part of its address.</summary>
     public Guid Id { get; init; }

@@ -4,7 +4,7 @@ using System.Globalization;
 namespace Passagework.Foundation;
 
 /// <summary>Small numbers in words.</summary>
-internal static class NumberWords
+public static class NumberWords
 {
     private static readonly ImmutableArray<string> Words =
     [

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Passagework.Exercises;
+using Passagework.Exercises.Ideas;
 using static System.FormattableString;
 
 namespace Passagework.Studio.Features.Choosing;
@@ -13,24 +14,6 @@ public readonly record struct WordOption(string Key, string Text);
 /// <summary>The words of a question: what can be chosen, and the sentence that it makes.</summary>
 internal static class QuestionWords
 {
-    private static readonly ImmutableArray<string> Numbers =
-    [
-        "no",
-        "one",
-        "two",
-        "three",
-        "four",
-        "five",
-        "six",
-        "seven",
-        "eight",
-        "nine",
-        "ten",
-        "eleven",
-        "twelve",
-    ];
-    private static readonly ImmutableArray<string> Fingers = ["first", "second", "third", "little"];
-
     /// <summary>For whom.</summary>
     public static ImmutableArray<WordOption> Levels { get; } =
     [
@@ -114,10 +97,6 @@ internal static class QuestionWords
         string text
     ) => options.Any(option => option.Key == key) ? options : options.Insert(0, new WordOption(key, text));
 
-    /// <summary>A number of things, in words up to twelve.</summary>
-    public static string Count(int number) =>
-        number < Numbers.Length ? Numbers[number] : number.ToString(CultureInfo.InvariantCulture);
-
     /// <summary>The heading.</summary>
     public static string Title(Asked asked) => $"Which one for {Player(asked)}?";
 
@@ -129,9 +108,6 @@ internal static class QuestionWords
             ?? $"a player of level {key}";
     }
 
-    /// <summary>A finger by its name.</summary>
-    public static string Finger(int finger) => Fingers[finger - 1];
-
     /// <summary>What narrows the question beside its sentence, in words; empty where nothing does.</summary>
     public static string Narrowed(Asked asked)
     {
@@ -140,7 +116,7 @@ internal static class QuestionWords
             asked.HandSize == 1 ? null : Invariant($"hands {100 * asked.HandSize:0} of 100 of the average"),
             asked.Avoid.IsEmpty
                 ? null
-                : $"without the {string.Join(" and the ", asked.Avoid.Select(Finger))} finger",
+                : $"without the {string.Join(" and the ", asked.Avoid.Select(FingerNames.Of))} finger",
             asked.LeastTempo is { } notes
                 ? Invariant($"top tempo of {notes:0.#} notes a second or more")
                 : null,

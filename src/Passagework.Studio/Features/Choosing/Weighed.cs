@@ -3,6 +3,7 @@ using System.Globalization;
 using Passagework.Choosing;
 using Passagework.Choosing.Explaining;
 using Passagework.Choosing.Measures;
+using Passagework.Foundation;
 
 namespace Passagework.Studio.Features.Choosing;
 
@@ -53,7 +54,9 @@ public sealed class Weighed
         [
             .. Answer
                 .Choice.Weights.Used.OrderByDescending(k => Answer.Choice.Weights.Shares[k])
-                .Select(k => (k, Capital(Answer.Criteria[k].Title), 100 * Answer.Choice.Weights.Shares[k])),
+                .Select(k =>
+                    (k, NumberWords.Sentence(Answer.Criteria[k].Title), 100 * Answer.Choice.Weights.Shares[k])
+                ),
         ];
 
     /// <summary>Whether all that counts counts alike, so that there is no order to keep to.</summary>
@@ -62,10 +65,6 @@ public sealed class Weighed
             .Choice.Weights.Used.Select(k => Math.Round(Answer.Choice.Weights.Shares[k], 9))
             .Distinct()
             .Count() == 1;
-
-    /// <summary>The text with a capital first letter.</summary>
-    public static string Capital(string text) =>
-        text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>A share in 100: whole, with a decimal where a whole one would hide something.</summary>
     public static string Hundredths(double share) =>

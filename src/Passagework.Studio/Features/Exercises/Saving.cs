@@ -14,18 +14,10 @@ internal static class Saving
     /// <summary>Runs an action on the database; a failing disk becomes an answer.</summary>
     public static async Task<ChangeAnswer> Try(Func<Task<ChangeAnswer>> action)
     {
-        try
-        {
-            return await action();
-        }
-        catch (DbUpdateException wrong) when (wrong.InnerException is SqliteException inner)
-        {
-            return new ChangeAnswer.Failed(FaultOf(inner));
-        }
-        catch (SqliteException wrong)
-        {
-            return new ChangeAnswer.Failed(FaultOf(wrong));
-        }
+        ChangeAnswer? answer = null;
+        return await Do(async () => answer = await action()) is { } fault
+            ? new ChangeAnswer.Failed(fault)
+            : answer!;
     }
 
     /// <summary>Runs an action that keeps something and has no answer of its own.</summary>

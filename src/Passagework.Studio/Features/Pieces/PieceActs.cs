@@ -20,7 +20,7 @@ internal sealed class PieceActs(ThrowAwayPiece throwAway)
     {
         if (IdAfter(Away, act) is { } away)
         {
-            await throwAway.ThrowAway(away, stop);
+            await throwAway.Remove(away, stop);
             return $"/pieces?thrown={PieceKey.Of(away)}";
         }
 

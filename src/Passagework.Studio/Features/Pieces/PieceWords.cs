@@ -1,5 +1,6 @@
 using System.Globalization;
 using Passagework.Exercises;
+using Passagework.Exercises.Ideas;
 using Passagework.Hands;
 using Passagework.Notation;
 using Passagework.Repertoire;
@@ -86,14 +87,7 @@ internal static class PieceWords
     }
 
     private static string Finger(PlayedNote note) =>
-        note.Finger switch
-        {
-            0 => "open string",
-            1 => "first finger",
-            2 => "second finger",
-            3 => "third finger",
-            _ => "little finger",
-        };
+        note.Finger == 0 ? "open string" : $"{FingerNames.Of(note.Finger)} finger";
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -50,7 +50,7 @@ internal sealed class ShelfActs(
 
     private async Task<Outcome<string>> Thrown(Guid id, ExerciseKey key, CancellationToken stop)
     {
-        await throwAway.ThrowAway(id, stop);
+        await throwAway.Remove(id, stop);
         return $"/exercises?thrown={key}";
     }
 

@@ -1,7 +1,7 @@
 namespace Passagework.Exercises.Ideas;
 
 /// <summary>What the fingers are called.</summary>
-internal static class FingerNames
+public static class FingerNames
 {
     /// <summary>A finger of the fretting hand, 1 to 4: first, second, third, little.</summary>
     public static string Of(int finger) =>

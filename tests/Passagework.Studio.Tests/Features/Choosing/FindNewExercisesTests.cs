@@ -1,4 +1,5 @@
 using Passagework.Choosing.Discovery;
+using Passagework.Foundation;
 using Passagework.Studio.Features.Choosing;
 using Passagework.Studio.Features.Exercises;
 
@@ -43,7 +44,7 @@ public sealed class FindNewExercisesTests
         var kept = Assert.IsType<ChangeAnswer.Kept>(
             await room.Feature<OpenFind>().Open(found.Found[0], TestContext.Current.CancellationToken)
         );
-        Assert.Equal(Weighed.Capital(found.Found[0].Name), kept.Exercise.Title);
+        Assert.Equal(NumberWords.Sentence(found.Found[0].Name), kept.Exercise.Title);
         Assert.Equal(found.Found[0].Recipe.Cell, kept.Exercise.Recipe.Cell);
         Assert.False(kept.Exercise.OnShelf);
     }

@@ -73,7 +73,7 @@ public sealed class DemoTests : IAsyncLifetime
         await using (var db = await _room.Feature<Store>().Open(Stop))
         {
             var id = (await db.Exercises.FirstAsync(Stop)).Id;
-            await _room.Feature<ThrowAwayExercise>().ThrowAway(id, Stop);
+            await _room.Feature<ThrowAwayExercise>().Remove(id, Stop);
         }
 
         await _room.Feature<RemoveDemo>().Remove(Stop);

@@ -112,7 +112,7 @@ public sealed class ExerciseChangesTests : IAsyncLifetime
         var own = await Change(library, WithStep(library, 2), "to 2");
         Assert.True(own.Key.IsOwn(out var id));
 
-        await _room.Feature<ThrowAwayExercise>().ThrowAway(id, Stop);
+        await _room.Feature<ThrowAwayExercise>().Remove(id, Stop);
         var gone = await _room.Feature<OpenExercise>().Open(own.Key, Stop);
         await _room.Feature<ThrowAwayExercise>().BringBack(id, Stop);
 
