@@ -2,6 +2,7 @@ using BenchmarkDotNet.Running;
 using Passagework.Bench;
 using Passagework.Bench.Fuzz;
 using Passagework.Bench.Sound;
+using Passagework.Bench.Studio;
 
 if (args is ["fuzz", .. var rest])
 {
@@ -31,6 +32,11 @@ if (args is ["anchors", .. var file])
 if (args is ["choosing", ..])
 {
     return ChoosingCommand.Run();
+}
+
+if (args is ["studio", .. var browser])
+{
+    return await StudioCommand.Run(browser);
 }
 
 if (args is ["discover", .. var size])
