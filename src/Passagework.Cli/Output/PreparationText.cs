@@ -2,6 +2,7 @@ using System.Text;
 using Passagework.Exercises;
 using Passagework.Notation;
 using Passagework.Repertoire;
+using Passagework.Rhythm;
 using static Passagework.Cli.Output.Words;
 
 namespace Passagework.Cli.Output;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Passagework.Exercises;
+using Passagework.Rhythm;
 
 namespace Passagework.Repertoire;
 

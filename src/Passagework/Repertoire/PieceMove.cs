@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Passagework.Exercises;
 using Passagework.Hands;
 using Passagework.Instrument;
+using Passagework.Rhythm;
 
 namespace Passagework.Repertoire;
 

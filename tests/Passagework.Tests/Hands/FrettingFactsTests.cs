@@ -232,7 +232,7 @@ public class FrettingFactsTests
 
         Assert.False(refused);
         Assert.Equal(
-            "bar 1 beat 1+1/4: no hand can play note 0 (5:1) and then note 1 (5:4); move one of them, free a lock or allow another finger",
+            "bar 1, beat 1¼: no hand can play note 0 (5:1) and then note 1 (5:4); move one of them, free a lock or allow another finger",
             fault?.ToString()
         );
     }

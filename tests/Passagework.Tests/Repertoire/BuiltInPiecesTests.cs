@@ -4,6 +4,7 @@ using Passagework.Foundation;
 using Passagework.Hands;
 using Passagework.Notation;
 using Passagework.Repertoire;
+using Passagework.Rhythm;
 using Passagework.Tests.Architecture;
 
 namespace Passagework.Tests.Repertoire;

@@ -3,6 +3,7 @@ using System.Globalization;
 using Passagework.Exercises;
 using Passagework.Hands;
 using Passagework.Repertoire;
+using Passagework.Rhythm;
 using Passagework.Studio.Features.Shelf;
 
 namespace Passagework.Studio.Features.Pieces;

@@ -4,6 +4,7 @@ using Passagework.Exercises.Ideas;
 using Passagework.Hands;
 using Passagework.Notation;
 using Passagework.Repertoire;
+using Passagework.Rhythm;
 
 namespace Passagework.Studio.Features.Pieces;
 

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Passagework.Exercises;
 using Passagework.Hands;
 using Passagework.Repertoire;
+using Passagework.Rhythm;
 using Passagework.Studio.Data;
 using Passagework.Studio.Features.Demo;
 using Passagework.Studio.Features.Exercises;

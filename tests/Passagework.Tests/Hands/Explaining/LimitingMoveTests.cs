@@ -15,7 +15,7 @@ public class LimitingMoveTests
 
         Assert.Equal((5, Limit.Fretting), (move?.Note, move?.Limit));
         Assert.Equal(
-            "The fretting hand sets the pace, most of all in bar 1 beat 2+1/4: 4:5 to 6:8, first to little finger "
+            "The fretting hand sets the pace, most of all in bar 1, beat 2¼: 4:5 to 6:8, first to little finger "
                 + "over a skipped string.",
             move?.Sentence
         );

@@ -1,8 +1,7 @@
 using System.Globalization;
 using Passagework.Foundation;
-using Passagework.Rhythm;
 
-namespace Passagework.Repertoire;
+namespace Passagework.Rhythm;
 
 /// <summary>Where in a piece something stands, as players count.</summary>
 /// <param name="Bar">From 1; a pick-up stands in bar 1.</param>

@@ -1,8 +1,7 @@
 using Passagework.Foundation;
-using Passagework.Repertoire;
 using Passagework.Rhythm;
 
-namespace Passagework.Tests.Repertoire;
+namespace Passagework.Tests.Rhythm;
 
 public class BarBeatTests
 {
