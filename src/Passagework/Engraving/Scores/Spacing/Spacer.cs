@@ -74,6 +74,8 @@ internal sealed class Spacer
     {
         var units = ImmutableArray.CreateBuilder<BreakUnit>(Units.Length);
         var first = 0;
+        // Silence after the last note takes room but no reading: it need not be a line of its own.
+        var lastSound = LastSound();
         foreach (var unit in Units)
         {
             var (natural, least) = (0.0, 0.0);
@@ -91,13 +93,24 @@ internal sealed class Spacer
                 new BreakUnit(natural, least, _leads[first], cost)
                 {
                     Spared = (within.At(1) - atEnd.At(1), within.Rod - atEnd.Rod),
-                    Time = unit.Sum(column => column.Written.Length.ToDouble()),
+                    Time = first > lastSound ? 0 : unit.Sum(column => column.Written.Length.ToDouble()),
                 }
             );
             first = end;
         }
 
         return units.MoveToImmutable();
+    }
+
+    private int LastSound()
+    {
+        var last = Columns.Length - 1;
+        while (last >= 0 && Columns[last].IsRest)
+        {
+            last--;
+        }
+
+        return last;
     }
 
     private double BarRoom(int bar, double left) =>
