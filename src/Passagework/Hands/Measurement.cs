@@ -49,7 +49,10 @@ public sealed record Measurement
     public double Evenness => Math.Min(1, Fretting.EffectiveFingers / ScaleFingers);
 
     /// <summary>The ceiling in felt beats a minute, without the duration factor; null when no hand is asked anything.</summary>
-    public double? Bpm => 60 * Ceiling.Least / Realization.Line.Recipe.Rhythm.NotesPerBeat;
+    public double? Bpm => Top?.Bpm;
+
+    /// <summary>The same with the span that it most likely lies in.</summary>
+    public TopTempo? Top => TopTempo.Of(Ceiling, Realization.Line.Recipe.Rhythm.NotesPerBeat);
 
     /// <summary>
     /// Felt beats a minute to show and hear it at first: the recipe's, else relaxed for the player in whole beats, a

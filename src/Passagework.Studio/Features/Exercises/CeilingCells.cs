@@ -14,9 +14,6 @@ internal static class CeilingCells
         yield return Cell(ceiling.Together, ceiling.Least, "least");
     }
 
-    /// <summary>Beats a minute, whole; a dash where nothing limits.</summary>
-    public static string Whole(double? value) => value?.ToString("F0", CultureInfo.InvariantCulture) ?? "–";
-
     private static (string, string?) Cell(double? value, double? least, string style) =>
         (
             value?.ToString("F2", CultureInfo.InvariantCulture) ?? "–",

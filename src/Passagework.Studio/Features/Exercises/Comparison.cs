@@ -15,7 +15,7 @@ internal static class Comparison
 
     private static readonly (string What, Func<Measurement, string> Of)[] Measures =
     [
-        ("tops out, beats a minute", one => CeilingCells.Whole(one.Bpm)),
+        ("tops out, beats a minute", one => one.Top is { } top ? $"{top.Plain} ({top.Span})" : "–"),
         ("limited by", one => Limit(one.Ceiling)),
         ("beside the plain scale", one => Share(one.RatioToScale)),
         ("even load, 1 is even", one => Number(one.EvenLoad)),

@@ -6,11 +6,8 @@ namespace Passagework.Studio.Features.Shelf;
 /// <summary>What an exercise comes to for one player, and its two small pictures.</summary>
 public sealed record ShelfFigures
 {
-    /// <summary>Slowest plausible top tempo in felt beats a minute; null where no hand is asked anything.</summary>
-    public double? LowBpm { get; init; }
-
-    /// <summary>Fastest plausible top tempo in felt beats a minute.</summary>
-    public double? HighBpm { get; init; }
+    /// <summary>Where it tops out; null where no hand is asked anything.</summary>
+    public TopTempo? Top { get; init; }
 
     /// <summary>Top tempo in notes a second; null where no hand is asked anything.</summary>
     public double? NotesPerSecond { get; init; }
@@ -33,11 +30,9 @@ public sealed record ShelfFigures
     /// <summary>The figures of a measurement.</summary>
     public static ShelfFigures Of(Measurement measured)
     {
-        var beats = 60.0 / measured.Realization.Line.Recipe.Rhythm.NotesPerBeat;
         return new ShelfFigures
         {
-            LowBpm = beats * measured.Ceiling.Range?.Low,
-            HighBpm = beats * measured.Ceiling.Range?.High,
+            Top = measured.Top,
             NotesPerSecond = measured.Ceiling.Least,
             Beat = measured.Fit?.Sentence,
             SitsIn = (measured.Fit?.Feels ?? [])

@@ -11,13 +11,7 @@ namespace Passagework.Hands.Explaining;
 public sealed record LevelRow(string Name, Ceiling Ceiling, int NotesPerBeat)
 {
     /// <summary>The least in felt beats a minute; null where no hand is asked anything.</summary>
-    public double? Bpm => 60 * Ceiling.Least / NotesPerBeat;
-
-    /// <summary>The low end of the span, felt beats a minute.</summary>
-    public double? LowBpm => 60 * Ceiling.Range?.Low / NotesPerBeat;
-
-    /// <summary>The high end of the span, felt beats a minute.</summary>
-    public double? HighBpm => 60 * Ceiling.Range?.High / NotesPerBeat;
+    public TopTempo? Top => TopTempo.Of(Ceiling, NotesPerBeat);
 }
 
 /// <summary>Where an exercise tops out, player by player.</summary>

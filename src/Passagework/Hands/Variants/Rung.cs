@@ -24,8 +24,8 @@ public enum RungKind
 /// <param name="Kind">Which step.</param>
 /// <param name="Words">What is changed and what follows, such as <c>from an up-stroke: every skip then follows an up-stroke</c>.</param>
 /// <param name="Recipe">The changed exercise.</param>
-/// <param name="Bpm">Its top tempo in felt beats a minute; null where nothing limits it.</param>
-public sealed record Rung(RungKind Kind, string Words, Recipe Recipe, double? Bpm);
+/// <param name="Top">Its top tempo; null where nothing limits it.</param>
+public sealed record Rung(RungKind Kind, string Words, Recipe Recipe, TopTempo? Top);
 
 /// <summary>An easier form of an exercise and two harder ones, found by measuring.</summary>
 /// <param name="All">From the easiest to the hardest; only those that are clearly so, the exercise itself always.</param>

@@ -27,7 +27,7 @@ internal sealed class RungSearch(Measurement written)
         return
         [
             .. RungOf(RungKind.Easier, easier),
-            new Rung(RungKind.AsWritten, AsWritten(), _recipe, written.Bpm),
+            new Rung(RungKind.AsWritten, AsWritten(), _recipe, written.Top),
             .. RungOf(RungKind.Harder, harder),
             .. RungOf(RungKind.HarderStill, still),
         ];
@@ -72,7 +72,7 @@ internal sealed class RungSearch(Measurement written)
 
         var follows = Consequence.Of(written, form.Measured, isHarder: kind != RungKind.Easier);
         var words = follows is null ? form.Variation.Words : $"{form.Variation.Words}: {follows}";
-        yield return new Rung(kind, words, form.Variation.Recipe, form.Bpm);
+        yield return new Rung(kind, words, form.Variation.Recipe, form.Measured.Top);
     }
 
     // Such as "box 1, four to the beat, from a down-stroke".

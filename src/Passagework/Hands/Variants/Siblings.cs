@@ -10,16 +10,9 @@ namespace Passagework.Hands.Variants;
 /// <summary>The same idea elsewhere: in another box, in another key, from the other stroke.</summary>
 /// <param name="Words">Such as <c>box 2</c> and <c>B♭</c>.</param>
 /// <param name="Recipe">The exercise there; as it was where it can't be there.</param>
-/// <param name="NotesPerSecond">Its ceiling; null where it can't be played there, or nothing limits it.</param>
-/// <param name="Bpm">The ceiling in felt beats a minute.</param>
+/// <param name="Top">Its top tempo; null where it can't be played there, or nothing limits it.</param>
 /// <param name="Impossible">Why it can't be there; null where it can.</param>
-public sealed record Sibling(
-    string Words,
-    Recipe Recipe,
-    double? NotesPerSecond,
-    double? Bpm,
-    string? Impossible
-);
+public sealed record Sibling(string Words, Recipe Recipe, TopTempo? Top, string? Impossible);
 
 /// <summary>Finds siblings and measures each for a player.</summary>
 public static class Siblings
@@ -75,7 +68,7 @@ public static class Siblings
     {
         var measured = changed.Then(found => Measurer.Measure(found, player));
         return measured.TryGet(out var done, out var fault)
-            ? new Sibling(words, done.Realization.Line.Recipe, done.Ceiling.Least, done.Bpm, null)
-            : new Sibling(words, recipe, null, null, fault.What);
+            ? new Sibling(words, done.Realization.Line.Recipe, done.Top, null)
+            : new Sibling(words, recipe, null, fault.What);
     }
 }

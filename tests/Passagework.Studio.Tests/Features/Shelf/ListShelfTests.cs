@@ -27,8 +27,8 @@ public sealed class ListShelfTests : IAsyncLifetime
 
         Assert.Equal(["rising", "falling", "up and down"], row.Forms.Select(form => form.Words));
         Assert.Equal("groups-of-five-up", row.First.Key.Text);
-        Assert.Equal(15 * measured.Ceiling.Range!.Low, row.First.Figures.LowBpm);
-        Assert.Equal(15 * measured.Ceiling.Range!.High, row.First.Figures.HighBpm);
+        Assert.Equal(60 * measured.Ceiling.Range!.Low / 4, row.First.Figures.Top?.Low);
+        Assert.Equal(60 * measured.Ceiling.Range!.High / 4, row.First.Figures.Top?.High);
         Assert.Equal(measured.Fit!.Sentence, row.First.Figures.Beat);
         Assert.Contains("<svg", row.First.Figures.FirstBar, StringComparison.Ordinal);
         Assert.Contains("<svg", row.First.Figures.Hands, StringComparison.Ordinal);

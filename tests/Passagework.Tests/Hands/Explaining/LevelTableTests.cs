@@ -17,10 +17,10 @@ public class LevelTableTests
         for (var level = 0; level < 5; level++)
         {
             var measured = Measured("groups-of-five-up", level);
-            Assert.Equal(measured.Bpm, table.Rows[level].Bpm);
+            Assert.Equal(measured.Bpm, table.Rows[level].Top?.Bpm);
             Assert.Equal(measured.Ceiling.LimitedBy, table.Rows[level].Ceiling.LimitedBy);
-            Assert.True(table.Rows[level].LowBpm <= table.Rows[level].Bpm);
-            Assert.True(table.Rows[level].HighBpm >= table.Rows[level].Bpm);
+            Assert.True(table.Rows[level].Top?.Low <= table.Rows[level].Top?.Bpm);
+            Assert.True(table.Rows[level].Top?.High >= table.Rows[level].Top?.Bpm);
         }
     }
 

@@ -67,5 +67,5 @@ public class RungsTests
     private static IEnumerable<Rung> Of(Recipe recipe) => Rungs.Of(recipe, Player.At(2)).OrThrow().All;
 
     private static string Told(Rung rung) =>
-        FormattableString.Invariant($"  {rung.Kind} {rung.Bpm:0}: {rung.Words}\n");
+        FormattableString.Invariant($"  {rung.Kind} {rung.Top?.Bpm:0}: {rung.Words}\n");
 }

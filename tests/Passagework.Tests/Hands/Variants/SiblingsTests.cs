@@ -25,8 +25,8 @@ public class SiblingsTests
         var boxes = Siblings.Boxes(Recipe("groups-of-five-up"), Intermediate);
 
         Assert.Equal(["box 1", "box 2", "box 3", "box 4", "box 5"], boxes.Select(box => box.Words));
-        Assert.Equal(Measured(Recipe("groups-of-five-up")), boxes[0].NotesPerSecond);
-        Assert.All(boxes, box => Assert.Equal(Measured(box.Recipe), box.NotesPerSecond));
+        Assert.Equal(Measured(Recipe("groups-of-five-up")), boxes[0].Top);
+        Assert.All(boxes, box => Assert.Equal(Measured(box.Recipe), box.Top));
         Assert.Equal(new Layout.Box(3, 5), boxes[2].Recipe.Layout);
     }
 
@@ -44,7 +44,7 @@ public class SiblingsTests
         var keys = Siblings.Keys(Recipe("groups-of-five-up"), Intermediate);
 
         Assert.Equal("C C♯ D E♭ E F F♯ G G♯ A B♭ B", string.Join(' ', keys.Select(key => key.Words)));
-        Assert.All(keys, key => Assert.Equal(Measured(key.Recipe), key.NotesPerSecond));
+        Assert.All(keys, key => Assert.Equal(Measured(key.Recipe), key.Top));
     }
 
     // Where written places would leave the neck the reason stands in place of a tempo.
@@ -64,7 +64,7 @@ public class SiblingsTests
         var other = Siblings.Keys(low, Intermediate).First(key => key.Words == "B");
 
         Assert.NotNull(other.Impossible);
-        Assert.Null(other.Bpm);
+        Assert.Null(other.Top);
     }
 
     [Fact]
@@ -79,6 +79,5 @@ public class SiblingsTests
 
     private static Recipe Recipe(string id) => Library.Find(id).OrThrow().Recipe;
 
-    private static double? Measured(Recipe recipe) =>
-        Measurer.Measure(recipe, Intermediate).OrThrow().Ceiling.Least;
+    private static TopTempo? Measured(Recipe recipe) => Measurer.Measure(recipe, Intermediate).OrThrow().Top;
 }
