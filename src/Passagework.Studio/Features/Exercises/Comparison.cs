@@ -43,7 +43,8 @@ internal static class Comparison
         return share < Clear ? "either hand" : words;
     }
 
-    private static string Beats(GroupFit? fit) => fit is null ? "no groups" : $"{fit.BeatsToRealign} beats";
+    private static string Beats(GroupFit? fit) =>
+        fit is null ? "no groups" : $"{fit.BeatsToRealign} {(fit.BeatsToRealign == 1 ? "beat" : "beats")}";
 
     private static string Share(double? ratio) =>
         ratio is { } known ? $"{(100 * known).ToString("F0", CultureInfo.InvariantCulture)} of 100" : "–";

@@ -34,7 +34,7 @@ internal static class EndingAxes
             Ending.HoldLast => "hold the last note",
             Ending.HoldRoot => "hold the root",
             Ending.FillBar => "fill the bar",
-            _ => "end with the last group",
+            _ => "plain end",
         };
 
     private static string? Bars(Recipe recipe)

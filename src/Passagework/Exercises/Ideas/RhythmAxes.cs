@@ -142,7 +142,7 @@ internal static class RhythmAxes
     }
 
     private static string Begun(Fraction start) =>
-        start == Fraction.Zero ? "begins on the first beat" : $"begins {start} after the bar line";
+        start == Fraction.Zero ? "on the first beat" : $"{start} after the bar line";
 
     private static Outcome<Recipe> Started(Recipe recipe, string text) =>
         Fraction.TryParse(text, out var start)

@@ -53,7 +53,7 @@ public class IdeaChangeTests
     [InlineData("groups-of-five-up", "rhythm.pattern", "1/8 1/16", "lengths 1/8 1/16")]
     [InlineData("groups-of-five-up", "rhythm.meter", "7/8", "7/8")]
     [InlineData("groups-of-five-up", "rhythm.swing", "2/3", "swung two to one")]
-    [InlineData("groups-of-five-up", "rhythm.startOffset", "1/16", "begins 1/16 after the bar line")]
+    [InlineData("groups-of-five-up", "rhythm.startOffset", "1/16", "1/16 after the bar line")]
     [InlineData("groups-of-five-up", "rhythm.tempo", "97.5", "97.5 beats a minute")]
     [InlineData("groups-of-five-up", "picking.technique", "economy", "economy")]
     [InlineData("groups-of-five-up", "picking.first", "up", "first stroke up")]
