@@ -143,7 +143,9 @@ public sealed class PlayLineTests(Chromium chromium, OneStudio one, ITestOutputH
             await desk.Page.GetByText("More", new() { Exact = true }).ClickAsync();
         await Playing.Field(desk, "Backing").SelectOptionAsync("own");
         await Playing.Field(desk, "Count-in").SelectOptionAsync("none");
-        await Playing.Field(desk, "Loop").SelectOptionAsync("some");
+        await Playing.Field(desk, "Loop").SelectOptionAsync(new SelectOptionValue { Label = "bar 2" });
+        await Assertions.Expect(desk.Page.GetByLabel("From bar")).ToHaveValueAsync("2");
+        await Assertions.Expect(desk.Page.GetByLabel("To bar")).ToHaveValueAsync("2");
         await Playing.Play(desk);
         await Playing.HeardUntil(desk, 1);
 

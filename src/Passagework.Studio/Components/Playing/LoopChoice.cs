@@ -1,3 +1,4 @@
+using System.Globalization;
 using Passagework.Sound.Performance;
 
 namespace Passagework.Studio.Components.Playing;
@@ -10,10 +11,11 @@ public readonly record struct LoopChoice(bool Loops, BarRange? Bars)
     /// <summary>All bars again and again.</summary>
     public static LoopChoice All { get; } = new(Loops: true, Bars: null);
 
-    /// <summary>What a word of the list means: all, some or once.</summary>
+    /// <summary>What a word of the list means: all, some, once, or the number of a bar.</summary>
     public static LoopChoice Named(string? word, int bars) =>
         word switch
         {
+            _ when int.TryParse(word, CultureInfo.InvariantCulture, out var bar) => Between(bar - 1, bar - 1),
             "some" => new LoopChoice(Loops: true, new BarRange(0, bars)),
             "once" => new LoopChoice(Loops: false, Bars: null),
             _ => All,

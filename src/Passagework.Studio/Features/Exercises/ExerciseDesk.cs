@@ -126,12 +126,15 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
         Draw();
     }
 
-    /// <summary>Measures for another player.</summary>
+    /// <summary>Measures for another player; a tempo that nobody has set is that player's.</summary>
     public void SetPlayer(Player player)
     {
         Player = player;
         if (Measurer.Measure(Recipe, player).TryGet(out var measured, out var fault))
         {
+            if (Bpm == Measured?.StartBpm)
+                Bpm = measured.StartBpm;
+
             Measured = measured;
             Problem = null;
             Draw();
