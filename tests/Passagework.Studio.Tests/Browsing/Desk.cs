@@ -86,7 +86,15 @@ internal sealed class Desk : IAsyncDisposable
         var folder = Path.Combine(Repository.Root, "artifacts", "screens");
         Directory.CreateDirectory(folder);
         await Page.EvaluateAsync("document.fonts.ready");
-        await Page.ScreenshotAsync(new() { Path = Path.Combine(folder, name + ".png"), FullPage = true });
+        await Page.ScreenshotAsync(
+            new()
+            {
+                Path = Path.Combine(folder, name + ".png"),
+                FullPage = true,
+                // At rest, where it covers nothing of a picture that is higher than the window.
+                Style = ".play { position: static; }",
+            }
+        );
     }
 
     /// <summary>Keeps pictures of the whole page in light and dark, named after the width and the scheme.</summary>
