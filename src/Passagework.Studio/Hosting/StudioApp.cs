@@ -66,6 +66,7 @@ internal static class StudioApp
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddSingleton(options);
         builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddHostedService<RestingMemory>();
         builder.Services.AddStudioData(options);
         builder.Services.AddStudioFeatures();
         builder.Services.AddStudioPages(options, builder.Environment);
