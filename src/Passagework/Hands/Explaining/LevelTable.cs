@@ -34,20 +34,31 @@ public sealed record LevelTable(ImmutableArray<LevelRow> Rows, string? Change)
             .Build(recipe)
             .Then<LevelTable>(line =>
             {
-                var rows = ImmutableArray.CreateBuilder<LevelRow>();
-                foreach (var (name, player) in players)
+                // Each player's hands are planned for themselves; a page waits for all of them.
+                var planned = new Outcome<LevelRow>[players.Count];
+                Parallel.For(0, players.Count, i => planned[i] = RowOf(line, players[i]));
+                var rows = ImmutableArray.CreateBuilder<LevelRow>(players.Count);
+                foreach (var outcome in planned)
                 {
-                    if (!Realizer.Plan(line, player).TryGet(out var planned, out var fault))
+                    if (!outcome.TryGet(out var row, out var fault))
                     {
                         return fault;
                     }
 
-                    var ceiling = CeilingFinder.Of(planned.Demands, player.Parameters);
-                    rows.Add(new LevelRow(name, ceiling, recipe.Rhythm.NotesPerBeat));
+                    rows.Add(row);
                 }
 
                 return new LevelTable(rows.ToImmutable(), ChangeOf(rows));
             });
+
+    private static Outcome<LevelRow> RowOf(Line line, (string Name, Player Player) one) =>
+        Realizer
+            .Plan(line, one.Player)
+            .Then<LevelRow>(planned => new LevelRow(
+                one.Name,
+                CeilingFinder.Of(planned.Demands, one.Player.Parameters),
+                line.Recipe.Rhythm.NotesPerBeat
+            ));
 
     private static string? ChangeOf(IReadOnlyList<LevelRow> rows)
     {
