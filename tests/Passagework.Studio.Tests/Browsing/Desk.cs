@@ -46,7 +46,8 @@ internal sealed class Desk : IAsyncDisposable
         StudioProcess studio,
         Chromium chromium,
         int width = Laptop,
-        ColorScheme scheme = ColorScheme.Light
+        ColorScheme scheme = ColorScheme.Light,
+        bool hasTouch = false
     )
     {
         var context = await chromium.Browser.NewContextAsync(
@@ -54,6 +55,7 @@ internal sealed class Desk : IAsyncDisposable
             {
                 ViewportSize = new() { Width = width, Height = width == Phone ? 844 : 900 },
                 ColorScheme = scheme,
+                HasTouch = hasTouch,
                 AcceptDownloads = true,
             }
         );
