@@ -15,7 +15,7 @@ namespace Passagework.Studio.Tests.Browsing;
 
 /// <summary>Every form as it comes out of the page, opened by a reader that is not ours.</summary>
 [Collection(BrowserTests.Name)]
-public sealed class ExportPageTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
+public sealed class ExportPageTests(Chromium chromium, OneStudio one)
 {
     private const string Exercise = "/exercises/groups-of-five-up";
     private const string Title = "Groups of five, rising";

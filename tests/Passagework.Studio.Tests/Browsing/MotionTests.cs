@@ -6,7 +6,7 @@ namespace Passagework.Studio.Tests.Browsing;
 
 /// <summary>Whoever asks the system for less motion gets less.</summary>
 [Collection(BrowserTests.Name)]
-public sealed class MotionTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
+public sealed class MotionTests(Chromium chromium, OneStudio one)
 {
     // Where the line stands in each of sixty frames, by the note it is at; and how the page is told to follow.
     private const string Watching = """

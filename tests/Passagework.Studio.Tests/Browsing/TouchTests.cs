@@ -5,7 +5,7 @@ namespace Passagework.Studio.Tests.Browsing;
 
 /// <summary>What a finger does on the score.</summary>
 [Collection(BrowserTests.Name)]
-public sealed class TouchTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
+public sealed class TouchTests(Chromium chromium, OneStudio one)
 {
     private const int Tablet = 1024;
 
