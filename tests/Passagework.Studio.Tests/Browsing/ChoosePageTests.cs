@@ -70,6 +70,7 @@ public sealed partial class ChoosePageTests
         await Shows(desk, Capital(turn.Groups["then"].Value));
 
         // Presses within a second are one step: the next is to be one of its own.
+        await Button(desk, $" to {after}").WaitForAsync();
         await desk.Page.WaitForTimeoutAsync(1_500);
         await Press(desk, "Home", 1);
         await desk
