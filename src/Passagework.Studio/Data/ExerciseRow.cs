@@ -50,8 +50,8 @@ public sealed class StepRow
     public int Number { get; init; }
 
     /// <summary>The idea after this step.</summary>
-    public required string Recipe { get; init; }
+    public required string Recipe { get; set; }
 
     /// <summary>What was changed, such as "step from one to two"; empty for the beginning.</summary>
-    public required string What { get; init; }
+    public required string What { get; set; }
 }

@@ -82,6 +82,8 @@ internal static class StudioApp
         app.MapSound();
         app.MapBeginnings();
         app.MapGet("/alive", () => Results.Ok());
+        // A licence or another page of plain text names no icon, so the browser asks here.
+        app.MapGet("/favicon.ico", () => Results.LocalRedirect("/mark.svg"));
         app.MapRazorComponents<App>()
             .AddInteractiveServerRenderMode(mode => mode.DisableWebSocketCompression = Loopback.IsOnly(urls));
         return app;

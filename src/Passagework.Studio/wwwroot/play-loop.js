@@ -61,11 +61,17 @@ export class LoopDrag {
     const { picture, note, x, y } = this.#from;
     if (!this.#bars && Math.hypot(event.clientX - x, event.clientY - y) < LEAST_PX) return;
     event.preventDefault();
-    getSelection()?.removeAllRanges();
+    this.#letGo();
     const other = picture.noteAt(event.clientX, event.clientY) ?? note;
     const { noteBars } = this.#sound().handle;
     this.#bars = [noteBars[note], noteBars[other]].sort((a, b) => a - b);
     picture.loop((one) => this.#isIn(one, this.#bars), true);
+  }
+
+  // A finger leaves the focus where it was; to a field that has it the page would jump when the selection goes.
+  #letGo() {
+    if (document.activeElement?.matches("input, textarea")) document.activeElement.blur();
+    getSelection()?.removeAllRanges();
   }
 
   #release() {

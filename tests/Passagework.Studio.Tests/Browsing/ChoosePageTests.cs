@@ -7,19 +7,26 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, ITestOutputHelper output)
-    : IClassFixture<OneStudio>
+public sealed partial class ChoosePageTests
 {
     private const string Three = "/choose?with=groups-of-five&with=groups-of-four&with=groups-of-three";
-    private readonly StudioProcess _studio = one.Studio;
+    private readonly StudioProcess _studio;
+    private readonly Chromium _chromium;
+    private readonly ITestOutputHelper _output;
+
+    // Every test begins without the question that another one left.
+    public ChoosePageTests(Chromium chromium, OneStudio one, ITestOutputHelper output)
+    {
+        (_chromium, _studio, _output) = (chromium, one.Studio, output);
+        Scalar("delete from Settings where Name = $id", "Choose");
+    }
 
     [Theory]
     [InlineData(Desk.Laptop)]
     [InlineData(Desk.Phone)]
     public async Task Every_state_is_free_of_barriers_and_pictured(int width)
     {
-        await using var desk = await Desk.At(_studio, chromium, width);
-        Forget();
+        await using var desk = await Desk.At(_studio, _chromium, width);
         await desk.Open(Three);
         await Weighed(desk, "Three");
         await Looked(desk, $"choose-{width}");
@@ -41,8 +48,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
     [Fact]
     public async Task Weights_moved_by_keys_past_the_turn_put_the_other_first_and_undo_brings_it_back()
     {
-        await using var desk = await Desk.At(_studio, chromium);
-        Forget();
+        await using var desk = await Desk.At(_studio, _chromium);
         await desk.Open(Three);
         await Weighed(desk, "Three");
         var turn = Turn()
@@ -63,6 +69,9 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
         await Press(desk, "ArrowRight", after - before);
         await Shows(desk, Capital(turn.Groups["then"].Value));
 
+        // Presses within a second are one step: the next is to be one of its own.
+        await Button(desk, $" to {after}").WaitForAsync();
+        await desk.Page.WaitForTimeoutAsync(1_500);
         await Press(desk, "Home", 1);
         await desk
             .Page.GetByText("nothing counts")
@@ -77,8 +86,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
     [Fact]
     public async Task A_weight_moved_is_seen_at_once()
     {
-        await using var desk = await Desk.At(_studio, chromium);
-        Forget();
+        await using var desk = await Desk.At(_studio, _chromium);
         await desk.Open("/choose");
         await Weighed(desk, "29");
         var p95 = double.PositiveInfinity;
@@ -86,7 +94,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
         {
             var times = await Moved(desk);
             p95 = times[28];
-            output.WriteLine(
+            _output.WriteLine(
                 FormattableString.Invariant(
                     $"weight moved to answer changed: median {times[15]:0} ms, p95 {p95:0} ms of 30"
                 )
@@ -99,8 +107,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
     [Fact]
     public async Task A_decision_is_kept_listed_asked_again_thrown_away_and_brought_back()
     {
-        await using var desk = await Desk.At(_studio, chromium);
-        Forget();
+        await using var desk = await Desk.At(_studio, _chromium);
         await desk.Open(Three);
         await Weighed(desk, "Three");
         await Slider(desk, "Even load").FillAsync("40");
@@ -140,8 +147,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
     [Fact]
     public async Task A_search_shows_how_far_it_is_stops_when_told_and_a_find_opens_as_an_exercise()
     {
-        await using var desk = await Desk.At(_studio, chromium);
-        Forget();
+        await using var desk = await Desk.At(_studio, _chromium);
         await desk.Open(Three);
         await Weighed(desk, "Three");
         await desk.Page.GetByLabel("Notes of a figure").SelectOptionAsync("eight");
@@ -170,7 +176,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
     {
         for (var visit = 0; visit < 3; visit++)
         {
-            await using var desk = await Desk.At(_studio, chromium);
+            await using var desk = await Desk.At(_studio, _chromium);
             await desk.Open(Three);
             await Weighed(desk, "Three");
             await desk.Page.GetByLabel("Notes of a figure").SelectOptionAsync("seven");
@@ -185,7 +191,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
     [Fact]
     public async Task What_cannot_be_asked_is_said_and_the_last_answer_stays()
     {
-        await using var desk = await Desk.At(_studio, chromium);
+        await using var desk = await Desk.At(_studio, _chromium);
         await desk.Open("/choose?with=groups-of-five&with=groups-of-fife&with=groups-of-three");
         await Weighed(desk, "Two");
         await desk.Page.GetByText("No exercise 'groups-of-fife' in the library").WaitForAsync();
@@ -212,6 +218,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
         await desk.Open("/choose");
         await desk.Page.GetByText("Nothing counts").WaitForAsync();
         await Slider(desk, "Even load").FillAsync("100");
+        await Button(desk, "Undo: even load from 0 to 100").WaitForAsync();
         await Weighed(desk, "Two");
 
         await desk.Open("/choose?decision=nothing-of-the-kind");
@@ -223,8 +230,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
     [Fact]
     public async Task Filters_say_what_they_left_out_and_exercises_are_picked_by_name()
     {
-        await using var desk = await Desk.At(_studio, chromium);
-        Forget();
+        await using var desk = await Desk.At(_studio, _chromium);
         await desk.Open("/choose");
         await Weighed(desk, "29");
         await Button(desk, "Change the question").ClickAsync();
@@ -311,9 +317,6 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
 
     private string? Title(Guid id) =>
         Scalar("select Title from Exercises where lower(Id) = $id", id.ToString());
-
-    // The question that another test left.
-    private void Forget() => Scalar("delete from Settings where Name = $id", "Choose");
 
     private string? Scalar(string sql, string id)
     {

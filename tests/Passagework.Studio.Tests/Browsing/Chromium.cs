@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using Passagework.Studio.Tests.Hosting;
 
 namespace Passagework.Studio.Tests.Browsing;
 
@@ -41,9 +42,11 @@ public sealed class Chromium : IAsyncLifetime
     }
 }
 
-/// <summary>Tests in the browser share it, and run one after the other so that none starves the other's timing.</summary>
+/// <summary>
+/// Tests in the browser share it and a studio, and run one after the other so that none starves the other's timing.
+/// </summary>
 [CollectionDefinition(Name)]
-public sealed class BrowserTests : ICollectionFixture<Chromium>
+public sealed class BrowserTests : ICollectionFixture<Chromium>, ICollectionFixture<OneStudio>
 {
     /// <summary>Name of the collection.</summary>
     public const string Name = "in the browser";

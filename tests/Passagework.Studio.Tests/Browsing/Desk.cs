@@ -16,6 +16,8 @@ internal sealed class Desk : IAsyncDisposable
     /// <summary>Width of a phone.</summary>
     public const int Phone = 390;
 
+    private static readonly bool KeepsPictures = Environment.GetEnvironmentVariable("PICTURES") is not null;
+
     private readonly IBrowserContext _context;
     private readonly List<string> _faults = [];
 
@@ -46,7 +48,8 @@ internal sealed class Desk : IAsyncDisposable
         StudioProcess studio,
         Chromium chromium,
         int width = Laptop,
-        ColorScheme scheme = ColorScheme.Light
+        ColorScheme scheme = ColorScheme.Light,
+        bool hasTouch = false
     )
     {
         var context = await chromium.Browser.NewContextAsync(
@@ -54,6 +57,7 @@ internal sealed class Desk : IAsyncDisposable
             {
                 ViewportSize = new() { Width = width, Height = width == Phone ? 844 : 900 },
                 ColorScheme = scheme,
+                HasTouch = hasTouch,
                 AcceptDownloads = true,
             }
         );
@@ -80,9 +84,12 @@ internal sealed class Desk : IAsyncDisposable
     /// <summary>Another page of the same user.</summary>
     public async Task<IPage> SecondPage() => await _context.NewPageAsync();
 
-    /// <summary>Keeps a picture of the whole page in the output folder.</summary>
+    /// <summary>Keeps a picture of the whole page in the output folder, where they are asked for.</summary>
     public async Task Picture(string name)
     {
+        if (!KeepsPictures)
+            return;
+
         var folder = Path.Combine(Repository.Root, "artifacts", "screens");
         Directory.CreateDirectory(folder);
         await Page.EvaluateAsync("document.fonts.ready");

@@ -7,7 +7,6 @@ namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
 public sealed class ExercisePageTests(Chromium chromium, OneStudio one, ITestOutputHelper output)
-    : IClassFixture<OneStudio>
 {
     private readonly StudioProcess _studio = one.Studio;
 

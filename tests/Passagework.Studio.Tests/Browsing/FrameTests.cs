@@ -3,7 +3,7 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class FrameTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
+public sealed class FrameTests(Chromium chromium, OneStudio one)
 {
     private readonly StudioProcess _studio = one.Studio;
 
@@ -47,6 +47,19 @@ public sealed class FrameTests(Chromium chromium, OneStudio one) : IClassFixture
         await desk.Page.GotoAsync(_studio.Url + "/nowhere");
 
         Assert.Equal("Nothing here", await desk.Page.Locator("h1").InnerTextAsync());
+    }
+
+    [Fact]
+    public async Task A_page_that_names_no_icon_has_one()
+    {
+        using var web = new HttpClient();
+        using var icon = await web.GetAsync(
+            new Uri(_studio.Url + "/favicon.ico"),
+            TestContext.Current.CancellationToken
+        );
+
+        Assert.Equal("image/svg+xml", icon.Content.Headers.ContentType?.MediaType);
+        Assert.Equal(System.Net.HttpStatusCode.OK, icon.StatusCode);
     }
 
     [Fact]

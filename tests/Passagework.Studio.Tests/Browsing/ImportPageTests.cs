@@ -10,7 +10,7 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class ImportPageTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
+public sealed class ImportPageTests(Chromium chromium, OneStudio one)
 {
     private const string Page = "/exercises/import";
 

@@ -7,7 +7,7 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class PiecesPageTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
+public sealed class PiecesPageTests(Chromium chromium, OneStudio one)
 {
     private StudioProcess Studio => one.Studio;
 

@@ -6,7 +6,6 @@ namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
 public sealed class PlayLineTests(Chromium chromium, OneStudio one, ITestOutputHelper output)
-    : IClassFixture<OneStudio>
 {
     private const string Exercise = "/exercises/groups-of-five-up";
 

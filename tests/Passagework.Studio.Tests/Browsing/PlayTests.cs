@@ -6,7 +6,7 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class PlayTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
+public sealed class PlayTests(Chromium chromium, OneStudio one)
 {
     private const string Exercise = "/exercises/groups-of-five-up";
     private const int Rate = 44_100;

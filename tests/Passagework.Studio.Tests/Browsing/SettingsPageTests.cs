@@ -4,7 +4,7 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class SettingsPageTests(Chromium chromium)
+public sealed class SettingsPageTests(Chromium chromium, OneStudio one)
 {
     [Fact]
     public async Task Settings_are_kept_over_a_restart_and_a_demo_taken_out_does_not_come_back()
@@ -81,10 +81,9 @@ public sealed class SettingsPageTests(Chromium chromium)
     [Fact]
     public async Task The_settings_have_no_barriers_and_lead_to_the_licences()
     {
-        using var studio = await StudioProcess.Start();
         foreach (var (width, looked, other) in Looks)
         {
-            await using var desk = await Desk.At(studio, chromium, width, looked);
+            await using var desk = await Desk.At(one.Studio, chromium, width, looked);
             await desk.Open("/settings");
             Assert.Equal("", await desk.Barriers());
             Assert.Equal(0, await desk.Overflow());

@@ -4,7 +4,7 @@ using Passagework.Studio.Tests.Hosting;
 namespace Passagework.Studio.Tests.Browsing;
 
 [Collection(BrowserTests.Name)]
-public sealed class ShelfPageTests(Chromium chromium, OneStudio one) : IClassFixture<OneStudio>
+public sealed class ShelfPageTests(Chromium chromium, OneStudio one)
 {
     private const string Own = "Your own";
     private const string Begun = "Begun, not yet on the shelf";

@@ -1,6 +1,6 @@
 namespace Passagework.Studio.Tests.Hosting;
 
-/// <summary>One studio for all tests of a class; they find what they made by its name and leave the rest alone.</summary>
+/// <summary>One studio for all tests in the browser; they find what they made by its name and leave the rest alone.</summary>
 public sealed class OneStudio : IAsyncLifetime
 {
     /// <summary>The studio.</summary>

@@ -1,4 +1,6 @@
 using Microsoft.Data.Sqlite;
+using Passagework.Studio.Data;
+using Passagework.Studio.Hosting;
 
 namespace Passagework.Studio.Tests.Hosting;
 
@@ -53,9 +55,9 @@ public sealed class StartTests
     [Fact]
     public async Task A_database_of_a_newer_version_is_not_opened()
     {
-        using var studio = await StudioProcess.Start();
-        studio.Kill();
-        var file = Path.Combine(studio.DataFolder, "studio.db");
+        var folder = Directory.CreateTempSubdirectory("studio-").FullName;
+        Assert.Null(await Database.Open(new StudioOptions(folder, null, false), TimeProvider.System));
+        var file = Path.Combine(folder, "studio.db");
         Text(
             file,
             "insert into __EFMigrationsHistory values ('99990101000000_Later', '99.0.0') returning MigrationId"
@@ -63,7 +65,7 @@ public sealed class StartTests
 
         var (code, errors) = await StudioProcess.Run(
             "--data",
-            studio.DataFolder,
+            folder,
             "--no-browser",
             "--urls",
             "http://127.0.0.1:0"

@@ -26,6 +26,8 @@ internal sealed class StudioProcess : IDisposable
                 RedirectStandardError = true,
             },
         };
+        // It is stopped before counting what runs often would pay.
+        _process.StartInfo.Environment["DOTNET_TieredPGO"] = "0";
         _process.ErrorDataReceived += (_, line) =>
         {
             lock (_errors)

@@ -19,6 +19,9 @@ internal sealed class FingeringSearch(Line line, Player player)
     private readonly List<FretState> _chosen = [];
     private readonly HashSet<int> _useful = [];
     private readonly List<FretState[]> _states = [];
+
+    // What a move costs does not depend on how the hand came there: worked out once for each pair of states.
+    private readonly Dictionary<(int Note, FretState From, FretState To), double?> _costs = [];
     private readonly double _reference = LineTimes.Median(new LineTimes(line).Gaps);
     private readonly Articulation _articulation = new(line, new LineTimes(line));
 
@@ -48,15 +51,11 @@ internal sealed class FingeringSearch(Line line, Player player)
 
         foreach (var next in _states[k + 1])
         {
-            if (Move(k, next) is not { } demand)
+            if (Cost(k, next) is not { } move)
             {
                 continue;
             }
 
-            var move = Math.Pow(
-                demand.At(_basis) / player.Parameters["A"] * (_reference / _times.Gaps[k]),
-                4
-            );
             var deviation = ChordSearch.Strain(next);
             var shift = _chosen[k].Position == next.Position ? 0 : 1;
             _chosen.Add(next);
@@ -72,6 +71,19 @@ internal sealed class FingeringSearch(Line line, Player player)
             );
             _chosen.RemoveAt(k + 1);
         }
+    }
+
+    private double? Cost(int k, FretState next)
+    {
+        if (!_costs.TryGetValue((k, _chosen[k], next), out var cost))
+        {
+            cost = Move(k, next) is { } demand
+                ? Math.Pow(demand.At(_basis) / player.Parameters["A"] * (_reference / _times.Gaps[k]), 4)
+                : null;
+            _costs[(k, _chosen[k], next)] = cost;
+        }
+
+        return cost;
     }
 
     private Demand? Move(int k, FretState next)

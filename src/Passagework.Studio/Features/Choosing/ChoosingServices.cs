@@ -19,7 +19,8 @@ internal static class ChoosingServices
         services.AddTransient(all => new Deliberation(
             all.GetRequiredService<WeighExercises>(),
             all.GetRequiredService<KeepQuestion>(),
-            all.GetRequiredService<ListDecisions>()
+            all.GetRequiredService<ListDecisions>(),
+            all.GetRequiredService<TimeProvider>()
         ));
     }
 }

@@ -15,14 +15,19 @@ public sealed class Deliberation
     private readonly WeighExercises _weigh;
     private readonly KeepQuestion _keep;
     private readonly ListDecisions _decisions;
+    private readonly HeldControl<AskedStep> _held;
     private Weighing? _weighing;
     private Asked? _settled;
     private ImmutableArray<AskedStep> _steps = [];
     private bool _isWorking;
     private bool _isKeeping;
 
-    internal Deliberation(WeighExercises weigh, KeepQuestion keep, ListDecisions decisions) =>
-        (_weigh, _keep, _decisions) = (weigh, keep, decisions);
+    internal Deliberation(
+        WeighExercises weigh,
+        KeepQuestion keep,
+        ListDecisions decisions,
+        TimeProvider time
+    ) => (_weigh, _keep, _decisions, _held) = (weigh, keep, decisions, new HeldControl<AskedStep>(time));
 
     /// <summary>The question.</summary>
     public Asked Asked { get; private set; } = new();
@@ -106,17 +111,32 @@ public sealed class Deliberation
         return Work();
     }
 
-    /// <summary>Ends a drag: all its moves are one step.</summary>
+    /// <summary>Ends a drag or a press: all its moves are one step, and so are presses that follow one another.</summary>
     public async Task Settle(Criterion criterion)
     {
-        if (_settled is { } before)
+        if (_settled is not { } moved)
         {
-            var (from, to) = (before.Weights[criterion.Id], Asked.Weights[criterion.Id]);
-            _steps = _steps.Add(new AskedStep(before, Invariant($"{criterion.Title} from {from} to {to}")));
-            _settled = null;
-            Changed?.Invoke();
-            await Keep();
+            return;
         }
+
+        _settled = null;
+        var before = moved;
+        if (_held.Last(criterion.Id) is { } held && _steps.LastOrDefault() == held)
+        {
+            before = held.Before;
+            _steps = _steps.RemoveAt(_steps.Length - 1);
+        }
+
+        var (from, to) = (before.Weights[criterion.Id], Asked.Weights[criterion.Id]);
+        if (from != to)
+        {
+            var step = new AskedStep(before, Invariant($"{criterion.Title} from {from} to {to}"));
+            _steps = _steps.Add(step);
+            _held.Moved(criterion.Id, step);
+        }
+
+        Changed?.Invoke();
+        await Keep();
     }
 
     /// <summary>Takes the last change back.</summary>

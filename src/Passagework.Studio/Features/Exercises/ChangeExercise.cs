@@ -19,39 +19,28 @@ internal sealed class ChangeExercise(Store store, TimeProvider time)
         string what,
         CancellationToken stop = default
     ) =>
-        await Saving.Try(async () =>
-        {
-            await using var db = await store.Open(stop);
-            if (!before.Key.IsOwn(out var id))
+        before.Key.IsOwn(out var id)
+            ? await Keep((before, id), (db, row) => Add(db, row, (recipe, what), stop), stop)
+            : await Saving.Try(async () =>
             {
+                await using var db = await store.Open(stop);
                 return await Begin(db, (before.Recipe, recipe), before.Key.Text, what, stop);
-            }
+            });
 
-            var row = await ExerciseReading.Find(db, id, stop);
-            if (row is null)
-            {
-                return new ChangeAnswer.Failed(
-                    new Fault(
-                        "it was thrown away on another page",
-                        before.Title,
-                        "bring it back from the shelf"
-                    )
-                );
-            }
-
-            if (row.Version != before.Version)
-            {
-                return await ExerciseAnswers.Elsewhere(db, row, stop);
-            }
-
-            await db
-                .Steps.Where(step => step.ExerciseId == id && step.Number > row.Step)
-                .ExecuteDeleteAsync(stop);
-            row.Step++;
-            Write(row, recipe);
-            db.Steps.Add(StepOf(row, what));
-            return await ExerciseAnswers.Save(db, row, stop);
-        });
+    /// <summary>Keeps the idea as what the last step led to; there is no step when it led back to where it began.</summary>
+    /// <param name="before">The exercise as the page has it, an own one, after its last step.</param>
+    /// <param name="recipe">The idea after the change.</param>
+    /// <param name="what">The change in words from before the last step.</param>
+    /// <param name="stop">Gives up.</param>
+    public async Task<ChangeAnswer> GoOn(
+        OpenedExercise before,
+        Recipe recipe,
+        string what,
+        CancellationToken stop = default
+    ) =>
+        before.Key.IsOwn(out var id)
+            ? await Keep((before, id), (db, row) => Lead(db, row, (recipe, what), stop), stop)
+            : await Change(before, recipe, what, stop);
 
     /// <summary>Begins an exercise of the teacher's own from an idea.</summary>
     public async Task<ChangeAnswer> Begin(
@@ -64,6 +53,73 @@ internal sealed class ChangeExercise(Store store, TimeProvider time)
             await using var db = await store.Open(stop);
             return await Begin(db, (recipe, recipe), origin, null, stop);
         });
+
+    private Task<ChangeAnswer> Keep(
+        (OpenedExercise Exercise, Guid Id) before,
+        Func<StudioDb, ExerciseRow, Task> write,
+        CancellationToken stop
+    ) =>
+        Saving.Try(async () =>
+        {
+            await using var db = await store.Open(stop);
+            if (await ExerciseReading.Find(db, before.Id, stop) is not { } row)
+            {
+                return new ChangeAnswer.Failed(
+                    new Fault(
+                        "it was thrown away on another page",
+                        before.Exercise.Title,
+                        "bring it back from the shelf"
+                    )
+                );
+            }
+
+            if (row.Version != before.Exercise.Version)
+            {
+                return await ExerciseAnswers.Elsewhere(db, row, stop);
+            }
+
+            await write(db, row);
+            return await ExerciseAnswers.Save(db, row, stop);
+        });
+
+    private async Task Add(
+        StudioDb db,
+        ExerciseRow row,
+        (Recipe Recipe, string What) change,
+        CancellationToken stop
+    )
+    {
+        await db
+            .Steps.Where(step => step.ExerciseId == row.Id && step.Number > row.Step)
+            .ExecuteDeleteAsync(stop);
+        row.Step++;
+        Write(row, change.Recipe);
+        db.Steps.Add(StepOf(row, change.What));
+    }
+
+    private async Task Lead(
+        StudioDb db,
+        ExerciseRow row,
+        (Recipe Recipe, string What) change,
+        CancellationToken stop
+    )
+    {
+        var steps = await db
+            .Steps.Where(step => step.ExerciseId == row.Id && step.Number >= row.Step - 1)
+            .OrderBy(step => step.Number)
+            .ToListAsync(stop);
+        Write(row, change.Recipe);
+        var (first, last) = (steps[0], steps[1]);
+        if (first.Recipe == row.Recipe)
+        {
+            row.Step--;
+            db.Steps.Remove(last);
+        }
+        else
+        {
+            (last.Recipe, last.What) = (row.Recipe, change.What);
+        }
+    }
 
     private async Task<ChangeAnswer> Begin(
         StudioDb db,

@@ -10,9 +10,15 @@ namespace Passagework.Studio.Features.Exercises;
 
 /// <summary>One exercise lying open before one user: the idea, what it asks, how it is drawn, what is wrong.</summary>
 /// <remarks>Every change is kept at once. What cannot be leaves everything as it was and says so.</remarks>
-internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, UndoExercise undo)
+internal sealed class ExerciseDesk(
+    OpenExercise open,
+    ChangeExercise change,
+    UndoExercise undo,
+    TimeProvider time
+)
 {
     private const double UsualWidthPx = 1312;
+    private readonly HeldControl<Stepped> _held = new(time);
 
     /// <summary>The exercise; null before it is opened.</summary>
     public OpenedExercise? Exercise { get; private set; }
@@ -46,6 +52,8 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
 
     /// <summary>The exercise as another page has left it, when it was changed there.</summary>
     public OpenedExercise? Elsewhere { get; private set; }
+
+    private (ExerciseKey Key, int Version) State => (Exercise!.Key, Exercise.Version);
 
     /// <summary>Raised when an exercise of the library has become an own one, with its new address.</summary>
     public event EventHandler<MovedEventArgs>? Moved;
@@ -182,10 +190,15 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
             return;
         }
 
-        await Apply(axis, recipe, ChangeWords.Of(Recipe, recipe, axis));
+        var state = State;
+        var held = _held.Last(axis) is { } step && step.Led == state ? step.From : null;
+        var first = held ?? Recipe;
+        await Apply(axis, recipe, ChangeWords.Of(first, recipe, axis), goesOn: held is not null);
+        if (State != state && recipe != first)
+            _held.Moved(axis, new Stepped(first, State));
     }
 
-    private async Task Apply(string axis, Recipe recipe, string what)
+    private async Task Apply(string axis, Recipe recipe, string what, bool goesOn = false)
     {
         if (recipe == Recipe)
         {
@@ -199,7 +212,10 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
             return;
         }
 
-        Answer(await change.Change(Exercise!, recipe, what), recipe, measured);
+        var answer = goesOn
+            ? await change.GoOn(Exercise!, recipe, what)
+            : await change.Change(Exercise!, recipe, what);
+        Answer(answer, recipe, measured);
     }
 
     private Task Refuse(Fault fault)
@@ -268,6 +284,9 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
         else
             Problem = fault;
     }
+
+    // A step, or several of one control that are one: the idea before, and the state that is kept since.
+    private sealed record Stepped(Recipe From, (ExerciseKey Key, int Version) Led);
 }
 
 /// <summary>An exercise has another address.</summary>

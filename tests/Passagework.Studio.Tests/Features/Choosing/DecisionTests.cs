@@ -147,6 +147,43 @@ public sealed class DecisionTests
         Assert.Equal(["the exercises picked", "counted"], kept!.Steps.Select(step => step.What));
     }
 
+    [Fact]
+    public async Task Presses_that_follow_one_another_are_one_step_back_and_after_a_pause_another()
+    {
+        var clock = new Clock();
+        await using var room = await Room.Open(clock);
+        var deliberation = room.Feature<Deliberation>();
+        await deliberation.Resume(2);
+        await deliberation.Begin(["groups-of-five", "groups-of-three"], null);
+        foreach (var (weight, after) in new[] { (99, 0.3), (98, 0.9), (97, 1.1), (96, 0.3), (97, 0.2) })
+        {
+            clock.Forward(TimeSpan.FromSeconds(after));
+            await Press(deliberation, Passagework.Choosing.Measures.Criteria.EvenLoad, weight);
+        }
+
+        Assert.Equal("even load from 98 to 97", deliberation.Undoes);
+        await Press(deliberation, Passagework.Choosing.Measures.Criteria.GeneralUse, 90);
+        await Press(deliberation, Passagework.Choosing.Measures.Criteria.EvenLoad, 98);
+        Assert.Equal("even load from 97 to 98", deliberation.Undoes);
+        await Press(deliberation, Passagework.Choosing.Measures.Criteria.EvenLoad, 97);
+        Assert.Equal("general use from 100 to 90", deliberation.Undoes);
+        await deliberation.Undo();
+        await deliberation.Undo();
+        Assert.Equal("even load from 100 to 98", deliberation.Undoes);
+        await deliberation.Undo();
+        Assert.Equal("the exercises picked", deliberation.Undoes);
+    }
+
+    private static async Task Press(
+        Deliberation deliberation,
+        Passagework.Choosing.Measures.Criterion criterion,
+        int weight
+    )
+    {
+        await deliberation.Move(criterion.Id, weight);
+        await deliberation.Settle(criterion);
+    }
+
     private static DecisionRow Row(DateTimeOffset when) =>
         new()
         {

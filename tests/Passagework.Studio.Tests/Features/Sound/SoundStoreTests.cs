@@ -91,13 +91,4 @@ public sealed class SoundStoreTests
             }.Select(handle => handle.OrThrow().Music)
         );
     }
-
-    private sealed class Clock : TimeProvider
-    {
-        private DateTimeOffset _now = new(2026, 11, 25, 8, 0, 0, TimeSpan.Zero);
-
-        public override DateTimeOffset GetUtcNow() => _now;
-
-        public void Forward(TimeSpan by) => _now += by;
-    }
 }
