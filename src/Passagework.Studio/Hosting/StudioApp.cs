@@ -121,7 +121,10 @@ internal static class StudioApp
         var app = Build(options, urls);
         try
         {
-            await app.Services.GetRequiredService<InstallDemo>().AtFirstStart();
+            // Without the demo all else can be used.
+            if (await app.Services.GetRequiredService<InstallDemo>().AtFirstStart() is { } fault)
+                await Console.Error.WriteLineAsync($"The demo is not in. {fault}");
+
             await app.StartAsync();
             return app;
         }

@@ -1,4 +1,5 @@
 using Passagework.Exercises;
+using Passagework.Foundation;
 using Passagework.Studio.Data;
 using Passagework.Studio.Features.Choosing;
 using Passagework.Studio.Features.Exercises;
@@ -16,18 +17,18 @@ internal sealed class InstallDemo(
 )
 {
     /// <summary>Puts it in where that was never done before; one that was taken out stays out.</summary>
-    public async Task AtFirstStart(CancellationToken stop = default)
-    {
-        if (!(await settings.Read(stop)).DemoWasInstalled)
-            await Install(stop);
-    }
+    /// <returns>Why it could not be kept; null when it is, or need not be.</returns>
+    public async Task<Fault?> AtFirstStart(CancellationToken stop = default) =>
+        (await settings.Read(stop)).DemoWasInstalled ? null : await Install(stop);
 
     /// <summary>Puts it in; what is left of an earlier one goes first, what the teacher changed stays.</summary>
-    public async Task Install(CancellationToken stop = default)
+    /// <returns>Why it could not be kept; null when it is.</returns>
+    public async Task<Fault?> Install(CancellationToken stop = default) =>
+        await remove.Remove(stop) ?? await Saving.Do(() => Add(stop)) ?? await NameTheRoom(stop);
+
+    private async Task Add(CancellationToken stop)
     {
-        await remove.Remove(stop);
-        await using (var db = await store.Open(stop))
-        {
+        await using var db = await store.Open(stop);
             // A millisecond apart, so that the latest is listed first.
             var now = time.GetUtcNow();
             foreach (var (exercise, number) in DemoContent.Exercises.Select((one, i) => (one, i)))
@@ -40,10 +41,12 @@ internal sealed class InstallDemo(
                 db.Decisions.Add(RowOf(decision, now.AddMilliseconds(number)));
 
             await db.SaveChangesAsync(stop);
-        }
+    }
 
+    private Task<Fault?> NameTheRoom(CancellationToken stop)
+    {
         var usual = new StudioSettings();
-        await change.Change(
+        return change.Change(
             now =>
                 now with
                 {

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Passagework.Foundation;
 using Passagework.Studio.Data;
 using Passagework.Studio.Features.Settings;
 
@@ -18,24 +19,29 @@ internal sealed class RemoveDemo(Store store, ChangeSettings change)
     }
 
     /// <summary>Takes it out.</summary>
-    public async Task Remove(CancellationToken stop = default)
-    {
-        await using (var db = await store.Open(stop))
-        await using (var all = await db.Database.BeginTransactionAsync(stop))
-        {
-            await db
-                .Exercises.Where(row => row.IsDemo && (row.Version == 0 || row.ThrownAway != null))
-                .ExecuteDeleteAsync(stop);
-            await db
-                .Exercises.Where(row => row.IsDemo)
-                .ExecuteUpdateAsync(row => row.SetProperty(one => one.IsDemo, false), stop);
-            await db.Pieces.Where(row => row.IsDemo).ExecuteDeleteAsync(stop);
-            await db.Decisions.Where(row => row.IsDemo).ExecuteDeleteAsync(stop);
-            await all.CommitAsync(stop);
-        }
+    /// <returns>Why that could not be kept; null when it is.</returns>
+    public async Task<Fault?> Remove(CancellationToken stop = default) =>
+        await Saving.Do(() => Delete(stop)) ?? await UnnameTheRoom(stop);
 
+    private async Task Delete(CancellationToken stop)
+    {
+        await using var db = await store.Open(stop);
+        await using var all = await db.Database.BeginTransactionAsync(stop);
+        await db
+            .Exercises.Where(row => row.IsDemo && (row.Version == 0 || row.ThrownAway != null))
+            .ExecuteDeleteAsync(stop);
+        await db
+            .Exercises.Where(row => row.IsDemo)
+            .ExecuteUpdateAsync(row => row.SetProperty(one => one.IsDemo, false), stop);
+        await db.Pieces.Where(row => row.IsDemo).ExecuteDeleteAsync(stop);
+        await db.Decisions.Where(row => row.IsDemo).ExecuteDeleteAsync(stop);
+        await all.CommitAsync(stop);
+    }
+
+    private Task<Fault?> UnnameTheRoom(CancellationToken stop)
+    {
         var usual = new StudioSettings();
-        await change.Change(
+        return change.Change(
             now =>
                 now with
                 {

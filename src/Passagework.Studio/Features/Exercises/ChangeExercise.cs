@@ -44,13 +44,7 @@ internal sealed class ChangeExercise(Store store, TimeProvider time)
                 return await ExerciseAnswers.Elsewhere(db, row, stop);
             }
 
-            await db
-                .Steps.Where(step => step.ExerciseId == id && step.Number > row.Step)
-                .ExecuteDeleteAsync(stop);
-            row.Step++;
-            Write(row, recipe);
-            db.Steps.Add(StepOf(row, what));
-            return await ExerciseAnswers.Save(db, row, stop);
+            return await Next(db, row, recipe, what, stop);
         });
 
     /// <summary>Begins an exercise of the teacher's own from an idea.</summary>
@@ -64,6 +58,29 @@ internal sealed class ChangeExercise(Store store, TimeProvider time)
             await using var db = await store.Open(stop);
             return await Begin(db, (recipe, recipe), origin, null, stop);
         });
+
+    // In one go: where the new step cannot be kept, those that had been undone are still there.
+    private async Task<ChangeAnswer> Next(
+        StudioDb db,
+        ExerciseRow row,
+        Recipe recipe,
+        string what,
+        CancellationToken stop
+    )
+    {
+        await using var all = await db.Database.BeginTransactionAsync(stop);
+        await db
+            .Steps.Where(step => step.ExerciseId == row.Id && step.Number > row.Step)
+            .ExecuteDeleteAsync(stop);
+        row.Step++;
+        Write(row, recipe);
+        db.Steps.Add(StepOf(row, what));
+        var answer = await ExerciseAnswers.Save(db, row, stop);
+        if (answer is ChangeAnswer.Kept)
+            await all.CommitAsync(stop);
+
+        return answer;
+    }
 
     private async Task<ChangeAnswer> Begin(
         StudioDb db,

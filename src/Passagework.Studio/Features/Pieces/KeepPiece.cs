@@ -1,9 +1,6 @@
-using Microsoft.Data.Sqlite;
-using Microsoft.EntityFrameworkCore;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Studio.Data;
-using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Importing;
 
 namespace Passagework.Studio.Features.Pieces;
@@ -25,16 +22,12 @@ internal sealed class KeepPiece(Store store, TimeProvider time)
             File = read.Upload.Bytes,
             Added = time.GetUtcNow(),
         };
-        try
+        var fault = await Saving.Do(async () =>
         {
             await using var db = await store.Open(stop);
             db.Pieces.Add(row);
             await db.SaveChangesAsync(stop);
-            return PieceKey.Of(row.Id);
-        }
-        catch (DbUpdateException wrong) when (wrong.InnerException is SqliteException inner)
-        {
-            return Saving.FaultOf(inner);
-        }
+        });
+        return fault is null ? PieceKey.Of(row.Id) : fault;
     }
 }

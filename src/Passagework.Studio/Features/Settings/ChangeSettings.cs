@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
+using Passagework.Foundation;
 using Passagework.Studio.Data;
 
 namespace Passagework.Studio.Features.Settings;
@@ -8,26 +9,26 @@ namespace Passagework.Studio.Features.Settings;
 internal sealed class ChangeSettings(Store store, ReadSettings read)
 {
     /// <summary>Applies a change to the settings as they are now.</summary>
-    /// <returns>The settings afterwards.</returns>
-    public async Task<StudioSettings> Change(
+    /// <returns>Why they could not be kept; null when they are.</returns>
+    public Task<Fault?> Change(
         Func<StudioSettings, StudioSettings> change,
         CancellationToken stop = default
-    )
-    {
-        var settings = change(await read.Read(stop));
-        await using var db = await store.Open(stop);
-        var rows = await db.Settings.ToDictionaryAsync(row => row.Name, stop);
-        foreach (var (name, value) in Written(settings))
+    ) =>
+        Saving.Do(async () =>
         {
-            if (rows.TryGetValue(name, out var row))
-                row.Value = value;
-            else
-                db.Settings.Add(new SettingRow { Name = name, Value = value });
-        }
+            var settings = change(await read.Read(stop));
+            await using var db = await store.Open(stop);
+            var rows = await db.Settings.ToDictionaryAsync(row => row.Name, stop);
+            foreach (var (name, value) in Written(settings))
+            {
+                if (rows.TryGetValue(name, out var row))
+                    row.Value = value;
+                else
+                    db.Settings.Add(new SettingRow { Name = name, Value = value });
+            }
 
-        await db.SaveChangesAsync(stop);
-        return settings;
-    }
+            await db.SaveChangesAsync(stop);
+        });
 
     private static IEnumerable<(string Name, string Value)> Written(StudioSettings settings) =>
         [
