@@ -6,7 +6,7 @@ using Passagework.Studio.Data;
 namespace Passagework.Studio.Features.Settings;
 
 /// <summary>Keeps settings that were changed.</summary>
-internal sealed class ChangeSettings(Store store, ReadSettings read)
+internal sealed class ChangeSettings(Store store)
 {
     /// <summary>Applies a change to the settings as they are now.</summary>
     /// <returns>Why they could not be kept; null when they are.</returns>
@@ -16,19 +16,28 @@ internal sealed class ChangeSettings(Store store, ReadSettings read)
     ) =>
         Saving.Do(async () =>
         {
-            var settings = change(await read.Read(stop));
             await using var db = await store.Open(stop);
-            var rows = await db.Settings.ToDictionaryAsync(row => row.Name, stop);
-            foreach (var (name, value) in Written(settings))
-            {
-                if (rows.TryGetValue(name, out var row))
-                    row.Value = value;
-                else
-                    db.Settings.Add(new SettingRow { Name = name, Value = value });
-            }
-
+            await Set(db, change, stop);
             await db.SaveChangesAsync(stop);
         });
+
+    /// <summary>Applies a change in a database that is open, to be saved with what else is changed there.</summary>
+    public static async Task Set(
+        StudioDb db,
+        Func<StudioSettings, StudioSettings> change,
+        CancellationToken stop
+    )
+    {
+        var settings = change(await ReadSettings.Read(db, stop));
+        var rows = await db.Settings.ToDictionaryAsync(row => row.Name, stop);
+        foreach (var (name, value) in Written(settings))
+        {
+            if (rows.TryGetValue(name, out var row))
+                row.Value = value;
+            else
+                db.Settings.Add(new SettingRow { Name = name, Value = value });
+        }
+    }
 
     private static IEnumerable<(string Name, string Value)> Written(StudioSettings settings) =>
         [

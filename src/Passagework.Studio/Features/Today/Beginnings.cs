@@ -33,5 +33,5 @@ internal static class Beginnings
         );
 
     private static IResult Back(Fault fault) =>
-        Results.Redirect($"/?problem={Uri.EscapeDataString($"{fault.What}. {fault.Right}")}");
+        Results.Redirect($"/?problem={Uri.EscapeDataString($"{fault.What}; {fault.Right}")}");
 }
