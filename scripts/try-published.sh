@@ -1,11 +1,12 @@
 #!/usr/bin/env bash
 # Starts the published Linux folder in a bare Debian without SDK, Node, fonts or ICU, asks for its pages and files, and looks
 # at what comes. Needs root, debootstrap, curl and pdftotext. MIRROR=URL takes Debian from elsewhere, PORT=N listens elsewhere.
+# The bare Debian lies outside the repository, whose tools would walk into its devices.
 set -euo pipefail
 cd "$(dirname "$(readlink -f "${BASH_SOURCE[0]}")")/.."
 
 folder="artifacts/publish/passagework-linux-x64"
-bare="$PWD/artifacts/publish-work/bare-debian"
+bare="${TMPDIR:-/tmp}/passagework-bare-debian"
 got="artifacts/publish-work/got"
 url="http://127.0.0.1:${PORT:-5099}"
 mirror="${MIRROR:-http://deb.debian.org/debian}"

@@ -45,9 +45,6 @@ internal sealed partial class DailyBackup(StudioOptions options, TimeProvider ti
         }
     }
 
-    [LoggerMessage(
-        Level = LogLevel.Error,
-        Message = "{Fault}. It is tried again every hour."
-    )]
+    [LoggerMessage(Level = LogLevel.Error, Message = "{Fault}. It is tried again every hour.")]
     private static partial void CopyFailed(ILogger log, Fault fault);
 }

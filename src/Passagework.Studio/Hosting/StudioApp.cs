@@ -73,11 +73,13 @@ internal static class StudioApp
         builder.Services.AddStudioData(options);
         builder.Services.AddStudioFeatures();
         builder.Services.AddStudioPages(options, builder.Environment);
+        builder.Services.AddLargeForms();
 
         var app = builder.Build();
         app.UseStudioHeaders();
         app.UseExceptionHandler("/fault", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/nothing-here");
+        app.UseWordsForLargeRequests();
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapFonts();

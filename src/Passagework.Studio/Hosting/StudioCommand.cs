@@ -43,9 +43,7 @@ internal static class StudioCommand
         );
         var parse = root.Parse(args);
         // Ctrl+C is the host's business, also when it comes twice.
-        var code = await parse.InvokeAsync(
-            new InvocationConfiguration { ProcessTerminationTimeout = null }
-        );
+        var code = await parse.InvokeAsync(new InvocationConfiguration { ProcessTerminationTimeout = null });
         if (parse.Errors.Count > 0)
         {
             return WrongUsage;

@@ -203,10 +203,7 @@ public sealed partial class ExerciseView : IAsyncDisposable
     private Task Keep() => Desk.KeepBeside(exercise => Keeping.Keep(exercise), Desk.Refresh);
 
     private Task Annotate((string Notes, IEnumerable<string> Labels) asked) =>
-        Desk.KeepBeside(
-            exercise => Annotating.Annotate(exercise, asked.Notes, asked.Labels),
-            Desk.Refresh
-        );
+        Desk.KeepBeside(exercise => Annotating.Annotate(exercise, asked.Notes, asked.Labels), Desk.Refresh);
 
     private Task Copy() =>
         Desk.KeepBeside(

@@ -112,10 +112,7 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
     /// <summary>Keeps something beside the idea: remarks, a place on the shelf, a copy. What waits to be kept goes first.</summary>
     /// <param name="act">Keeps it.</param>
     /// <param name="then">Goes on from what is kept.</param>
-    public async Task KeepBeside(
-        Func<OpenedExercise, Task<ChangeAnswer>> act,
-        Action<OpenedExercise> then
-    )
+    public async Task KeepBeside(Func<OpenedExercise, Task<ChangeAnswer>> act, Action<OpenedExercise> then)
     {
         await TryAgain();
         if (NotKept is not null || Elsewhere is not null)
