@@ -73,7 +73,13 @@ public static class MusicXml
         }
 
         var bytes = MemoryMarshal.TryGetArray(plain, out var whole) ? whole : new(plain.ToArray());
-        using var stream = new MemoryStream(bytes.Array ?? [], bytes.Offset, bytes.Count, writable: false);
+        using var plainStream = new MemoryStream(
+            bytes.Array ?? [],
+            bytes.Offset,
+            bytes.Count,
+            writable: false
+        );
+        using var stream = new TagGuard(plainStream);
         try
         {
             // A mark of UTF-8 at the start is right also where the first line names another encoding (files saved anew).
@@ -103,10 +109,12 @@ public static class MusicXml
         ]);
         return new Fault(
             "is no well-formed XML: " + line,
-            string.Create(
-                System.Globalization.CultureInfo.InvariantCulture,
-                $"line {broken.LineNumber}, column {broken.LinePosition}"
-            ),
+            broken.LineNumber == 0
+                ? ""
+                : string.Create(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $"line {broken.LineNumber}, column {broken.LinePosition}"
+                ),
             "a MusicXML file"
         );
     }
