@@ -11,15 +11,19 @@ internal static class DiskFault
     private const int BrokenWrite = 10;
     private const int Full = 13;
 
+    // Above the lowest byte stands what exactly went wrong.
+    private const int Kind = 0xFF;
+
     /// <summary>Whether a refusal of the database is the disk's doing, and not the file's.</summary>
-    public static bool Is(SqliteException wrong) => wrong.SqliteErrorCode is BrokenWrite or Full;
+    public static bool Is(SqliteException wrong) =>
+        (wrong.SqliteErrorCode & Kind) is BrokenWrite or Full;
 
     /// <summary>The fault in words.</summary>
     /// <param name="wrong">What the database said.</param>
     /// <param name="what">What came to nothing, such as "the change is not kept".</param>
     /// <param name="where">The folder or file.</param>
     public static Fault Of(SqliteException wrong, string what, string where) =>
-        wrong.SqliteErrorCode switch
+        (wrong.SqliteErrorCode & Kind) switch
         {
             Full => new Fault($"{what}: the disk is full", where, "free some space, then try again"),
             BrokenWrite => new Fault(

@@ -25,13 +25,9 @@ function measure() {
   tell("music-text-problem", tooLong ? `The text is too long to be read as tab. What can be: at most ${most / megabyte} MB; a file may be longer.` : "");
 }
 
-function show(isReading) {
-  reading.hidden = !isReading;
-}
-
-reading?.closest("form").addEventListener("submit", () => setTimeout(() => show(true)));
-// Back from a page, or stopped: it can be sent again.
-addEventListener("pageshow", () => reading && show(false));
+reading?.closest("form").addEventListener("submit", () => (reading.hidden = false));
+// Back from another page.
+addEventListener("pageshow", () => reading && (reading.hidden = true));
 text?.addEventListener("input", measure);
 if (field) {
   input.addEventListener("change", look);

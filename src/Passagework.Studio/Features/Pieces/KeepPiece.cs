@@ -22,12 +22,18 @@ internal sealed class KeepPiece(Store store, TimeProvider time)
             File = read.Upload.Bytes,
             Added = time.GetUtcNow(),
         };
-        var fault = await Saving.Do(async () =>
+        if (await Saving.Do(() => Add(row, stop)) is { } fault)
         {
-            await using var db = await store.Open(stop);
-            db.Pieces.Add(row);
-            await db.SaveChangesAsync(stop);
-        });
-        return fault is null ? PieceKey.Of(row.Id) : fault;
+            return fault;
+        }
+
+        return PieceKey.Of(row.Id);
+    }
+
+    private async Task Add(PieceRow row, CancellationToken stop)
+    {
+        await using var db = await store.Open(stop);
+        db.Pieces.Add(row);
+        await db.SaveChangesAsync(stop);
     }
 }
