@@ -15,8 +15,7 @@ internal static class DiskFault
     private const int Kind = 0xFF;
 
     /// <summary>Whether a refusal of the database is the disk's doing, and not the file's.</summary>
-    public static bool Is(SqliteException wrong) =>
-        (wrong.SqliteErrorCode & Kind) is BrokenWrite or Full;
+    public static bool Is(SqliteException wrong) => (wrong.SqliteErrorCode & Kind) is BrokenWrite or Full;
 
     /// <summary>The fault in words.</summary>
     /// <param name="wrong">What the database said.</param>

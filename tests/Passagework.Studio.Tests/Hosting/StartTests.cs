@@ -133,7 +133,11 @@ public sealed class StartTests
         );
 
         Assert.Equal(1, code);
-        Assert.StartsWith($"--urls: the studio cannot listen on {first.Url}", errors, StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"--urls: the studio cannot listen on {first.Url}",
+            errors,
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("   at ", errors, StringComparison.Ordinal);
     }
 

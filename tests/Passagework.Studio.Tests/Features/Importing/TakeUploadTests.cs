@@ -71,7 +71,7 @@ public sealed class TakeUploadTests : IAsyncLifetime
     {
         var bytes = new byte[(4 << 20) + 1];
         "MThd"u8.CopyTo(bytes);
-        using var content = new MemoryStream(bytes);
+        await using var content = new MemoryStream(bytes);
 
         var refused = Assert.IsType<ImportStep.Refused>(
             await Take(new ImportForm { File = new FormFile(content, 0, bytes.Length, "File", "long.mid") })
