@@ -174,7 +174,7 @@ public sealed class ImportPageTests(Chromium chromium, OneStudio one) : IClassFi
         );
         await Paste(desk, "no tab");
 
-        await Assertions.Expect(desk.Page.Locator("#music-reading")).ToContainTextAsync("Reading it");
+        await Assertions.Expect(desk.Page.Locator("#music-reading")).ToBeVisibleAsync();
     }
 
     private static ILocator Begun(Desk desk) =>

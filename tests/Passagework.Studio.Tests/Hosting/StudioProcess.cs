@@ -45,7 +45,7 @@ internal sealed class StudioProcess : IDisposable
     /// <summary>Its address, without a slash at the end.</summary>
     public string Url { get; private set; } = "";
 
-    /// <summary>What it wrote on standard error.</summary>
+    /// <summary>What it wrote on standard error, and on standard output after it had opened.</summary>
     public string Errors
     {
         get
@@ -82,6 +82,8 @@ internal sealed class StudioProcess : IDisposable
             if (line.StartsWith(Opened, StringComparison.Ordinal))
             {
                 studio.Url = line[Opened.Length..].Trim();
+                await studio._process.StandardOutput.ReadLineAsync(stop.Token);
+                _ = studio.Listen();
                 return studio;
             }
         }
@@ -93,12 +95,12 @@ internal sealed class StudioProcess : IDisposable
     }
 
     /// <summary>Runs it to its end, for a start that is refused.</summary>
-    /// <returns>Exit code and what stands on standard error.</returns>
+    /// <returns>Exit code and what it wrote, standard error first.</returns>
     public static Task<(int Code, string Errors)> Run(params string[] arguments) =>
         Run(new ProcessStartInfo("dotnet", [Program, .. arguments]));
 
     /// <summary>Runs it to its end where no file can be longer than nothing.</summary>
-    /// <returns>Exit code and what stands on standard error.</returns>
+    /// <returns>Exit code and what it wrote, standard error first.</returns>
     public static Task<(int Code, string Errors)> RunOnFullDisk(params string[] arguments)
     {
         var start = new ProcessStartInfo(
@@ -119,7 +121,7 @@ internal sealed class StudioProcess : IDisposable
         using var stop = new CancellationTokenSource(Patience);
         var output = process.StandardOutput.ReadToEndAsync(stop.Token);
         var errors = await process.StandardError.ReadToEndAsync(stop.Token);
-        await output;
+        errors += await output;
         await process.WaitForExitAsync(stop.Token);
         return (process.ExitCode, errors.Trim());
     }
@@ -135,6 +137,15 @@ internal sealed class StudioProcess : IDisposable
     {
         _process.Kill();
         _process.WaitForExit();
+    }
+
+    private async Task Listen()
+    {
+        while (await _process.StandardOutput.ReadLineAsync() is { } line)
+        {
+            lock (_errors)
+                _errors.AppendLine(line);
+        }
     }
 
     private async Task Limit(string fileSize)
