@@ -20,10 +20,17 @@ internal sealed partial class DailyBackup(StudioOptions options, TimeProvider ti
         // The first page comes first.
         await Task.Yield();
         using var timer = new PeriodicTimer(Between, time);
-        do
+        try
         {
-            TakeOne();
-        } while (await timer.WaitForNextTickAsync(stoppingToken).ConfigureAwait(false));
+            do
+            {
+                TakeOne();
+            } while (await timer.WaitForNextTickAsync(stoppingToken).ConfigureAwait(false));
+        }
+        catch (OperationCanceledException)
+        {
+            // Closed, or never open.
+        }
     }
 
     private void TakeOne()
