@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.Data.Sqlite;
+using Passagework.Foundation;
 using Passagework.Studio.Hosting;
 
 namespace Passagework.Studio.Data;
@@ -20,22 +21,44 @@ internal static class Backup
         var day = time.GetLocalNow().ToString(DayFormat, CultureInfo.InvariantCulture);
         var file = Path.Combine(options.BackupFolder, $"{day}-{name}.db");
         var unfinished = file + ".part";
-        File.Delete(unfinished);
-        using (
-            var from = new SqliteConnection(
-                Database.ConnectionTo(options.DatabaseFile, SqliteOpenMode.ReadWrite)
-            )
-        )
-        using (var to = new SqliteConnection($"Data Source={unfinished};Pooling=False"))
+        try
         {
-            from.Open();
-            to.Open();
-            from.BackupDatabase(to);
+            File.Delete(unfinished);
+            Copy(options, unfinished);
+            File.Move(unfinished, file, overwrite: true);
+            return file;
         }
-
-        File.Move(unfinished, file, overwrite: true);
-        return file;
+        catch
+        {
+            // Half a copy would take the room that is missing.
+            File.Delete(unfinished);
+            File.Delete(unfinished + "-journal");
+            throw;
+        }
     }
+
+    private static void Copy(StudioOptions options, string file)
+    {
+        using var from = new SqliteConnection(
+            Database.ConnectionTo(options.DatabaseFile, SqliteOpenMode.ReadWrite)
+        );
+        using var to = new SqliteConnection($"Data Source={file};Pooling=False");
+        from.Open();
+        to.Open();
+        from.BackupDatabase(to);
+    }
+
+    /// <summary>Why no copy could be taken, in words.</summary>
+    /// <param name="options">Where it should have been put.</param>
+    /// <param name="wrong">What <see cref="Make"/> threw.</param>
+    public static Fault FaultOf(StudioOptions options, Exception wrong) =>
+        wrong is SqliteException refused
+            ? DiskFault.Of(refused, "no copy could be taken", options.BackupFolder)
+            : new Fault(
+                $"no copy could be taken: {wrong.Message.TrimEnd('.')}",
+                options.BackupFolder,
+                "a folder that can be written to, with room for the copy"
+            );
 
     /// <summary>The newest copy and when it was taken; null when there is none.</summary>
     public static FileInfo? Newest(StudioOptions options) =>

@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using Passagework.Foundation;
 using Passagework.Studio.Hosting;
 
 namespace Passagework.Studio.Data;
@@ -8,6 +9,10 @@ internal sealed partial class DailyBackup(StudioOptions options, TimeProvider ti
     : BackgroundService
 {
     private static readonly TimeSpan Between = TimeSpan.FromHours(1);
+    private Fault? _failed;
+
+    /// <summary>Why the day has no copy yet; null when it has one, or none was tried.</summary>
+    public Fault? Failed => Backup.IsMade(options, time) ? null : _failed;
 
     /// <inheritdoc/>
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
@@ -15,10 +20,17 @@ internal sealed partial class DailyBackup(StudioOptions options, TimeProvider ti
         // The first page comes first.
         await Task.Yield();
         using var timer = new PeriodicTimer(Between, time);
-        do
+        try
         {
-            TakeOne();
-        } while (await timer.WaitForNextTickAsync(stoppingToken).ConfigureAwait(false));
+            do
+            {
+                TakeOne();
+            } while (await timer.WaitForNextTickAsync(stoppingToken).ConfigureAwait(false));
+        }
+        catch (OperationCanceledException)
+        {
+            // Closed, or never open.
+        }
     }
 
     private void TakeOne()
@@ -35,13 +47,11 @@ internal sealed partial class DailyBackup(StudioOptions options, TimeProvider ti
         }
         catch (Exception wrong) when (wrong is IOException or UnauthorizedAccessException or SqliteException)
         {
-            CopyFailed(log, options.BackupFolder, wrong.Message);
+            _failed = Backup.FaultOf(options, wrong);
+            CopyFailed(log, _failed);
         }
     }
 
-    [LoggerMessage(
-        Level = LogLevel.Error,
-        Message = "No copy of the database could be put in {Folder}: {Reason}"
-    )]
-    private static partial void CopyFailed(ILogger log, string folder, string reason);
+    [LoggerMessage(Level = LogLevel.Error, Message = "{Fault}. It is tried again every hour.")]
+    private static partial void CopyFailed(ILogger log, Fault fault);
 }

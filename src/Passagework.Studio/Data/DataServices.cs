@@ -11,7 +11,8 @@ internal static class DataServices
     {
         services.AddDbContextFactory<LiteDb>(db => Database.Configure(db, options.DatabaseFile));
         services.AddSingleton<Store>();
-        services.AddHostedService<DailyBackup>();
+        services.AddSingleton<DailyBackup>();
+        services.AddHostedService(all => all.GetRequiredService<DailyBackup>());
     }
 }
 

@@ -32,6 +32,10 @@ internal static class Database
             await Migrate(options, time);
             return null;
         }
+        catch (SqliteException wrong) when (DiskFault.Is(wrong))
+        {
+            return DiskFault.Of(wrong, "the data cannot be opened", options.DataFolder);
+        }
         catch (Exception wrong) when (wrong is IOException or UnauthorizedAccessException or SqliteException)
         {
             return new Fault(
@@ -56,10 +60,13 @@ internal static class Database
     {
         await using var db = Context(options);
         var isNew = !File.Exists(options.DatabaseFile);
-        if (!isNew && (await db.Database.GetPendingMigrationsAsync()).Any())
+        var isOld = (await db.Database.GetPendingMigrationsAsync()).Any();
+        if (isOld && !isNew)
             Backup.Make(options, time, "before-update");
 
-        await db.Database.MigrateAsync();
+        if (isOld)
+            await db.Database.MigrateAsync();
+
         await db.Database.ExecuteSqlRawAsync("pragma journal_mode=wal");
     }
 

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Passagework.Foundation;
 using Passagework.Studio.Data;
 
 namespace Passagework.Studio.Features;
@@ -8,18 +9,21 @@ internal abstract class ThrowAway<TRow>(Store store, TimeProvider time)
     where TRow : class, IThrownAway
 {
     /// <summary>Throws it away.</summary>
-    public Task Remove(Guid id, CancellationToken stop = default) => Set(id, time.GetUtcNow(), stop);
+    /// <returns>Why that could not be kept; null when it is.</returns>
+    public Task<Fault?> Remove(Guid id, CancellationToken stop = default) => Set(id, time.GetUtcNow(), stop);
 
     /// <summary>Brings it back.</summary>
-    public Task BringBack(Guid id, CancellationToken stop = default) => Set(id, null, stop);
+    /// <returns>Why that could not be kept; null when it is.</returns>
+    public Task<Fault?> BringBack(Guid id, CancellationToken stop = default) => Set(id, null, stop);
 
-    private async Task Set(Guid id, DateTimeOffset? when, CancellationToken stop)
-    {
-        await using var db = await store.Open(stop);
-        if (await db.Set<TRow>().SingleOrDefaultAsync(row => row.Id == id, stop) is { } row)
+    private Task<Fault?> Set(Guid id, DateTimeOffset? when, CancellationToken stop) =>
+        Saving.Do(async () =>
         {
-            row.ThrownAway = when;
-            await db.SaveChangesAsync(stop);
-        }
-    }
+            await using var db = await store.Open(stop);
+            if (await db.Set<TRow>().SingleOrDefaultAsync(row => row.Id == id, stop) is { } row)
+            {
+                row.ThrownAway = when;
+                await db.SaveChangesAsync(stop);
+            }
+        });
 }

@@ -20,12 +20,16 @@ internal sealed class WarmUp(
     {
         var started = new TaskCompletionSource();
         await using var _ = host.ApplicationStarted.Register(started.SetResult);
-        await started.Task.WaitAsync(stoppingToken);
-        await Task.Delay(After, time, stoppingToken);
         try
         {
+            await started.Task.WaitAsync(stoppingToken);
+            await Task.Delay(After, time, stoppingToken);
             await shelf.List(new ShelfWords(), stoppingToken);
             await pieces.List(stoppingToken);
+        }
+        catch (OperationCanceledException)
+        {
+            // Closed before it was warm, or never open.
         }
         catch (SqliteException)
         {

@@ -23,7 +23,7 @@ internal static class StudioApp
     /// <returns>0, or 1 with one line on standard error.</returns>
     public static async Task<int> Run(StudioOptions options, CancellationToken stop)
     {
-        if (await Database.Open(options, TimeProvider.System) is { } fault)
+        if ((SystemLibraries.Missing() ?? await Database.Open(options, TimeProvider.System)) is { } fault)
         {
             await Console.Error.WriteLineAsync(fault.ToString());
             return 1;
@@ -63,18 +63,24 @@ internal static class StudioApp
         builder.WebHost.UseUrls(urls.Split(';'));
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         // That keys lie in the user's own folder unencrypted is meant, and no news to the user.
-        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Critical);
+        // A start that fails is said below in a line, and tried again at another port.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
+        // What the disk refuses is said on the page.
+        builder.Logging.AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Critical);
         builder.Services.AddSingleton(options);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddHostedService<RestingMemory>();
         builder.Services.AddStudioData(options);
         builder.Services.AddStudioFeatures();
         builder.Services.AddStudioPages(options, builder.Environment);
+        builder.Services.AddLargeForms();
 
         var app = builder.Build();
         app.UseStudioHeaders();
         app.UseExceptionHandler("/fault", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/nothing-here");
+        app.UseWordsForLargeRequests();
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapFonts();
@@ -124,7 +130,10 @@ internal static class StudioApp
         var app = Build(options, urls);
         try
         {
-            await app.Services.GetRequiredService<InstallDemo>().AtFirstStart();
+            // Without the demo all else can be used.
+            if (await app.Services.GetRequiredService<InstallDemo>().AtFirstStart() is { } fault)
+                await Console.Error.WriteLineAsync($"The demo is not in. {fault}");
+
             await app.StartAsync();
             return app;
         }

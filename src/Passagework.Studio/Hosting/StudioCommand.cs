@@ -42,7 +42,8 @@ internal static class StudioCommand
                 )
         );
         var parse = root.Parse(args);
-        var code = await parse.InvokeAsync();
+        // Ctrl+C is the host's business, also when it comes twice.
+        var code = await parse.InvokeAsync(new InvocationConfiguration { ProcessTerminationTimeout = null });
         if (parse.Errors.Count > 0)
         {
             return WrongUsage;

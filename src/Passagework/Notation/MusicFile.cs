@@ -13,8 +13,6 @@ namespace Passagework.Notation;
 public static class MusicFile
 {
     private const int LookedAt = 512;
-    private const int MostMxlBytes = 16 << 20;
-    private const int MostXmlBytes = 64 << 20;
     private const int MostTextBytes = 1 << 20;
 
     // Byte-order marks, white space and the zero bytes of UTF-16 may stand before the first sign.
@@ -34,13 +32,16 @@ public static class MusicFile
             },
         };
 
+    /// <summary>The largest file of any kind that is read, in bytes.</summary>
+    public static int MostOfAll => Enum.GetValues<MusicFileKind>().Max(MostBytes);
+
     /// <summary>The largest file of a kind that is read, in bytes.</summary>
     public static int MostBytes(MusicFileKind kind) =>
         kind switch
         {
             MusicFileKind.Midi => Midi.MostBytes,
-            MusicFileKind.PackedMusicXml => MostMxlBytes,
-            MusicFileKind.MusicXml => MostXmlBytes,
+            MusicFileKind.PackedMusicXml => MusicXml.MostPackedBytes,
+            MusicFileKind.MusicXml => MusicXml.MostCharacters,
             _ => MostTextBytes,
         };
 
@@ -51,9 +52,9 @@ public static class MusicFile
     {
         var chosen = options ?? new MusicReading();
         var kind = KindOf(file.Span);
-        if (file.Length > MostBytes(kind))
+        if (TooLarge(kind, file.Length) is { } fault)
         {
-            return new Fault("the file is too large", Right: $"at most {MostBytes(kind) >> 20} MB");
+            return fault;
         }
 
         return kind switch
@@ -74,6 +75,29 @@ public static class MusicFile
                 .Then<MusicImport>(import => MusicImports.Of(import)),
         };
     }
+
+    /// <summary>The fault of a file that is larger than its kind may be; null for one that is not.</summary>
+    public static Fault? TooLarge(MusicFileKind kind, long bytes) =>
+        bytes > MostBytes(kind)
+            ? new Fault(
+                $"the file is too large for {Name(kind)}: {Megabytes(bytes)} MB",
+                Right: $"at most {MostBytes(kind) >> 20} MB"
+            )
+            : null;
+
+    private static string Name(MusicFileKind kind) =>
+        kind switch
+        {
+            MusicFileKind.Midi => "MIDI",
+            MusicFileKind.PackedMusicXml => "compressed MusicXML",
+            MusicFileKind.MusicXml => "MusicXML",
+            MusicFileKind.Exercise => "an exercise",
+            _ => "text tab",
+        };
+
+    // Rounded up, so that nothing is said to be as large as it may be and yet too large.
+    private static string Megabytes(long bytes) =>
+        (Math.Ceiling(bytes / (double)(1 << 20) * 10) / 10).ToString("0.#", CultureInfo.InvariantCulture);
 
     private static byte? FirstSign(ReadOnlySpan<byte> beginning)
     {

@@ -125,13 +125,56 @@ public sealed class ImportPageTests(Chromium chromium, OneStudio one)
 
         await desk.Open(Page);
         await desk.Page.Locator("input[type=file]").SetInputFilesAsync(file);
-        Assert.Contains("50 MB", await Problem(desk), StringComparison.Ordinal);
+        Assert.Contains("16 MB", await Problem(desk), StringComparison.Ordinal);
 
         // Without the script, which looks first.
         await desk.Page.EvaluateAsync("document.querySelector('input[type=file]').dataset.most = 1e9");
         await desk.Page.Locator("input[type=file]").SetInputFilesAsync(file);
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Write it out" }).ClickAsync();
         Assert.Contains("large.musicxml", await Problem(desk), StringComparison.Ordinal);
+
+        // More than a page takes in at all.
+        await using (var larger = File.OpenWrite(file))
+            larger.SetLength(110 << 20);
+        await desk.Page.EvaluateAsync("document.querySelector('input[type=file]').dataset.most = 1e9");
+        await desk.Page.Locator("input[type=file]").SetInputFilesAsync(file);
+        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Write it out" }).ClickAsync();
+        Assert.Equal(
+            "What was sent is far too large to be music. What can be: at most 16 MB.",
+            await Problem(desk)
+        );
+        Assert.Equal("Paste or open a line", await desk.Page.Locator("h1").InnerTextAsync());
+    }
+
+    [Fact]
+    public async Task Text_that_is_too_long_is_said_when_it_is_pasted_and_stays_when_it_is_sent()
+    {
+        await using var desk = await Desk.At(Studio, chromium);
+        await desk.Open(Page);
+        var text = new string('-', 5 << 20);
+
+        await desk.Page.Locator("textarea").FillAsync(text);
+        Assert.Contains("at most 1 MB", await Problem(desk), StringComparison.Ordinal);
+        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Write it out" }).ClickAsync();
+
+        Assert.Contains("too large for text tab: 5 MB", await Problem(desk), StringComparison.Ordinal);
+        Assert.Equal(text.Length, (await desk.Page.Locator("textarea").InputValueAsync()).Length);
+    }
+
+    [Fact]
+    public async Task While_a_file_is_read_the_page_says_so()
+    {
+        await using var desk = await Desk.At(Studio, chromium);
+        await desk.Open(Page);
+        await Assertions.Expect(desk.Page.Locator("#music-reading")).ToBeHiddenAsync();
+
+        // Held back, for a page on its way elsewhere can't be looked at.
+        await desk.Page.EvaluateAsync(
+            "document.querySelector('form.music').addEventListener('submit', event => event.preventDefault())"
+        );
+        await Paste(desk, "no tab");
+
+        await Assertions.Expect(desk.Page.Locator("#music-reading")).ToBeVisibleAsync();
     }
 
     private static ILocator Begun(Desk desk) =>

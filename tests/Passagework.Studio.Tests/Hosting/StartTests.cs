@@ -125,7 +125,7 @@ public sealed class StartTests
     public async Task The_usual_port_in_use_is_no_obstacle()
     {
         using var first = await StudioProcess.Start(urls: "http://127.0.0.1:0");
-        var (code, _) = await StudioProcess.Run(
+        var (code, errors) = await StudioProcess.Run(
             "--data",
             first.DataFolder,
             "--no-browser",
@@ -134,6 +134,54 @@ public sealed class StartTests
         );
 
         Assert.Equal(1, code);
+        Assert.StartsWith(
+            $"--urls: the studio cannot listen on {first.Url}",
+            errors,
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain("   at ", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Two_started_at_once_on_a_new_folder_put_the_demo_in_once()
+    {
+        var folder = Directory.CreateTempSubdirectory("studio-").FullName;
+        var both = await Task.WhenAll(StudioProcess.Start(folder), StudioProcess.Start(folder));
+        using var first = both[0];
+        using var second = both[1];
+        using var alone = await StudioProcess.Start();
+
+        const string count = "select count(*) from Exercises";
+        Assert.Equal(
+            Text(Path.Combine(alone.DataFolder, "studio.db"), count),
+            Text(Path.Combine(folder, "studio.db"), count)
+        );
+        Assert.Equal(("", ""), (first.Errors, second.Errors));
+    }
+
+    [Fact]
+    public async Task A_full_disk_is_said_with_the_folder_and_what_to_do()
+    {
+        var folder = Directory.CreateTempSubdirectory("studio-").FullName;
+
+        var (code, errors) = await StudioProcess.RunOnFullDisk("--data", folder, "--no-browser");
+
+        Assert.Equal(1, code);
+        Assert.StartsWith($"{folder}: the data cannot be opened: the disk", errors, StringComparison.Ordinal);
+        Assert.Contains("free some space", errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_system_without_openssl_is_told_so()
+    {
+        Assert.Null(SystemLibraries.Missing());
+        Assert.Null(SystemLibraries.Missing(["libnobody.so", "libc.so.6"]));
+        Assert.Contains(
+            "apt install openssl",
+            SystemLibraries.Missing(["libnobody.so"])?.Right,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -11,14 +11,17 @@ internal sealed class StudioProcess : IDisposable
     private readonly StringBuilder _errors = new();
     private readonly Process _process;
 
+    // A file may not grow when the disk is taken for full; without the trap that would end the program.
+    private const string Tolerant = "trap '' XFSZ; exec \"$0\" \"$@\"";
+
     private StudioProcess(string dataFolder, string urls)
     {
         DataFolder = dataFolder;
         _process = new Process
         {
             StartInfo = new ProcessStartInfo(
-                "dotnet",
-                [Program, "--data", dataFolder, "--no-browser", "--urls", urls]
+                "sh",
+                ["-c", Tolerant, "dotnet", Program, "--data", dataFolder, "--no-browser", "--urls", urls]
             )
             {
                 UseShellExecute = false,
@@ -44,7 +47,7 @@ internal sealed class StudioProcess : IDisposable
     /// <summary>Its address, without a slash at the end.</summary>
     public string Url { get; private set; } = "";
 
-    /// <summary>What it wrote on standard error.</summary>
+    /// <summary>What it wrote on standard error, and on standard output after it had opened.</summary>
     public string Errors
     {
         get
@@ -81,6 +84,8 @@ internal sealed class StudioProcess : IDisposable
             if (line.StartsWith(Opened, StringComparison.Ordinal))
             {
                 studio.Url = line[Opened.Length..].Trim();
+                await studio._process.StandardOutput.ReadLineAsync(stop.Token);
+                _ = studio.Listen();
                 return studio;
             }
         }
@@ -92,30 +97,65 @@ internal sealed class StudioProcess : IDisposable
     }
 
     /// <summary>Runs it to its end, for a start that is refused.</summary>
-    /// <returns>Exit code and what stands on standard error.</returns>
-    public static async Task<(int Code, string Errors)> Run(params string[] arguments)
+    /// <returns>Exit code and what it wrote, standard error first.</returns>
+    public static Task<(int Code, string Errors)> Run(params string[] arguments) =>
+        Run(new ProcessStartInfo("dotnet", [Program, .. arguments]));
+
+    /// <summary>Runs it to its end where no file can be longer than nothing.</summary>
+    /// <returns>Exit code and what it wrote, standard error first.</returns>
+    public static Task<(int Code, string Errors)> RunOnFullDisk(params string[] arguments)
     {
-        using var process = Process.Start(
-            new ProcessStartInfo("dotnet", [Program, .. arguments])
-            {
-                UseShellExecute = false,
-                RedirectStandardOutput = true,
-                RedirectStandardError = true,
-            }
-        )!;
+        var start = new ProcessStartInfo(
+            "sh",
+            ["-c", "ulimit -f 0; " + Tolerant, "dotnet", Program, .. arguments]
+        );
+        // The runtime would keep its code twice, in a file that is none.
+        start.Environment["DOTNET_EnableWriteXorExecute"] = "0";
+        return Run(start);
+    }
+
+    private static async Task<(int Code, string Errors)> Run(ProcessStartInfo start)
+    {
+        start.UseShellExecute = false;
+        start.RedirectStandardOutput = true;
+        start.RedirectStandardError = true;
+        using var process = Process.Start(start)!;
         using var stop = new CancellationTokenSource(Patience);
         var output = process.StandardOutput.ReadToEndAsync(stop.Token);
         var errors = await process.StandardError.ReadToEndAsync(stop.Token);
-        await output;
+        errors += await output;
         await process.WaitForExitAsync(stop.Token);
         return (process.ExitCode, errors.Trim());
     }
+
+    /// <summary>From now on no file of its grows, as on a full disk.</summary>
+    public Task FillDisk() => Limit("1:unlimited");
+
+    /// <summary>Files may grow again.</summary>
+    public Task FreeDisk() => Limit("unlimited:unlimited");
 
     /// <summary>Ends it at once, as a power cut does.</summary>
     public void Kill()
     {
         _process.Kill();
         _process.WaitForExit();
+    }
+
+    private async Task Listen()
+    {
+        while (await _process.StandardOutput.ReadLineAsync() is { } line)
+        {
+            lock (_errors)
+                _errors.AppendLine(line);
+        }
+    }
+
+    private async Task Limit(string fileSize)
+    {
+        using var limit = Process.Start("prlimit", [$"--pid={_process.Id}", $"--fsize={fileSize}"]);
+        await limit.WaitForExitAsync();
+        if (limit.ExitCode != 0)
+            throw new InvalidOperationException("prlimit could not change the studio's limits");
     }
 
     /// <inheritdoc/>

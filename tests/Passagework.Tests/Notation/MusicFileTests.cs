@@ -64,7 +64,7 @@ public sealed class MusicFileTests
         Array.Fill(text, (byte)'-');
 
         Assert.False(MusicFile.Read(text).TryGet(out _, out var fault));
-        Assert.Equal("the file is too large; at most 1 MB", fault.ToString());
+        Assert.Equal("the file is too large for text tab: 1.1 MB; at most 1 MB", fault.ToString());
     }
 
     private const string TwoParts = """

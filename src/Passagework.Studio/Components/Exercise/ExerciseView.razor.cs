@@ -200,22 +200,16 @@ public sealed partial class ExerciseView : IAsyncDisposable
         }
     }
 
-    private async Task Keep() => Accept(await Keeping.Keep(Desk.Exercise!));
+    private Task Keep() => Desk.KeepBeside(exercise => Keeping.Keep(exercise), Desk.Refresh);
 
-    private async Task Annotate((string Notes, IEnumerable<string> Labels) asked) =>
-        Accept(await Annotating.Annotate(Desk.Exercise!, asked.Notes, asked.Labels));
+    private Task Annotate((string Notes, IEnumerable<string> Labels) asked) =>
+        Desk.KeepBeside(exercise => Annotating.Annotate(exercise, asked.Notes, asked.Labels), Desk.Refresh);
 
-    private async Task Copy()
-    {
-        if (await Copying.Copy(Desk.Exercise!, Desk.Recipe) is ChangeAnswer.Kept copy)
-            Navigation.NavigateTo(copy.Exercise.Key.Url, forceLoad: true);
-    }
-
-    private void Accept(ChangeAnswer answer)
-    {
-        if (answer is ChangeAnswer.Kept kept)
-            Desk.Refresh(kept.Exercise);
-    }
+    private Task Copy() =>
+        Desk.KeepBeside(
+            exercise => Copying.Copy(exercise, exercise.Recipe),
+            copy => Navigation.NavigateTo(copy.Key.Url, forceLoad: true)
+        );
 
     // The address follows without a new page, so that a reload opens what is shown.
     private void Move(object? sender, MovedEventArgs moved)

@@ -3,7 +3,6 @@ using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using Passagework.Foundation;
 using Passagework.Studio.Data;
-using Passagework.Studio.Features.Exercises;
 
 namespace Passagework.Studio.Features.Choosing;
 

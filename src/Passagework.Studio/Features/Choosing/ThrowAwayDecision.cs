@@ -1,7 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Passagework.Foundation;
 using Passagework.Studio.Data;
-using Passagework.Studio.Features.Exercises;
 
 namespace Passagework.Studio.Features.Choosing;
 
@@ -9,18 +8,26 @@ namespace Passagework.Studio.Features.Choosing;
 internal sealed class ThrowAwayDecision(Store store)
 {
     /// <summary>Throws it away.</summary>
-    /// <returns>What brings it back; null where it is gone already.</returns>
-    public async Task<ThrownAway?> ThrowAway(Guid id, CancellationToken stop = default)
+    /// <returns>What brings it back; a fault where it is gone already, or stays because the disk fails.</returns>
+    public async Task<Outcome<ThrownAway>> ThrowAway(Guid id, CancellationToken stop = default)
     {
-        await using var db = await store.Open(stop);
-        if (await db.Decisions.SingleOrDefaultAsync(row => row.Id == id, stop) is not { } row)
+        ThrownAway? thrown = null;
+        var fault = await Saving.Do(async () =>
         {
-            return null;
-        }
-
-        db.Decisions.Remove(row);
-        await db.SaveChangesAsync(stop);
-        return new ThrownAway(row.Title, store, row);
+            await using var db = await store.Open(stop);
+            if (await db.Decisions.SingleOrDefaultAsync(row => row.Id == id, stop) is { } row)
+            {
+                db.Decisions.Remove(row);
+                await db.SaveChangesAsync(stop);
+                thrown = new ThrownAway(row.Title, store, row);
+            }
+        });
+        return (fault, thrown) switch
+        {
+            ({ } failed, _) => failed,
+            (_, { } gone) => gone,
+            _ => new Fault("the decision was thrown away on another page"),
+        };
     }
 
     /// <summary>A decision that was thrown away.</summary>

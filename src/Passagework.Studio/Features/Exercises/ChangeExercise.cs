@@ -78,8 +78,14 @@ internal sealed class ChangeExercise(Store store, TimeProvider time)
                 return await ExerciseAnswers.Elsewhere(db, row, stop);
             }
 
+            // In one go: where the new step cannot be kept, those that had been undone are still there.
+            await using var all = await db.Database.BeginTransactionAsync(stop);
             await write(db, row);
-            return await ExerciseAnswers.Save(db, row, stop);
+            var answer = await ExerciseAnswers.Save(db, row, stop);
+            if (answer is ChangeAnswer.Kept)
+                await all.CommitAsync(stop);
+
+            return answer;
         });
 
     private async Task Add(

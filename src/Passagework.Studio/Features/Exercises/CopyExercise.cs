@@ -13,8 +13,7 @@ internal sealed class CopyExercise(ChangeExercise change, KeepExercise keep)
     )
     {
         var recipe = shown with { Id = null, Title = $"{exercise.Title}, copy" };
-        return await change.Begin(recipe, exercise.Key.Text, stop) is ChangeAnswer.Kept begun
-            ? await keep.Keep(begun.Exercise, stop)
-            : new ChangeAnswer.Kept(exercise);
+        var answer = await change.Begin(recipe, exercise.Key.Text, stop);
+        return answer is ChangeAnswer.Kept begun ? await keep.Keep(begun.Exercise, stop) : answer;
     }
 }

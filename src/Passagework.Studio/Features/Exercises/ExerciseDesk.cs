@@ -18,7 +18,10 @@ internal sealed class ExerciseDesk(
 )
 {
     private const double UsualWidthPx = 1312;
+    private const string Unkept = "what could not be kept";
     private readonly HeldControl<Stepped> _held = new(time);
+    private OpenedExercise? _kept;
+    private Func<Task>? _again;
 
     /// <summary>The exercise; null before it is opened.</summary>
     public OpenedExercise? Exercise { get; private set; }
@@ -61,6 +64,8 @@ internal sealed class ExerciseDesk(
     /// <summary>The idea that is shown.</summary>
     public Recipe Recipe => Exercise!.Recipe;
 
+    private bool ShowsUnkept => NotKept is not null && Recipe != _kept!.Recipe;
+
     /// <summary>Opens an exercise for a player.</summary>
     /// <returns>Why there is none; null when it lies open.</returns>
     public async Task<Fault?> Open(ExerciseKey key, Player player)
@@ -74,6 +79,7 @@ internal sealed class ExerciseDesk(
         if (Measurer.Measure(exercise.Recipe, player).TryGet(out var measured, out _))
             (Bpm, Chosen) = (measured.StartBpm, LimitingMove.Of(measured)?.Note ?? 0);
 
+        _kept = exercise;
         Show(exercise, measured);
         return null;
     }
@@ -96,28 +102,63 @@ internal sealed class ExerciseDesk(
     /// <summary>Frees a note.</summary>
     public Task Unlock(int note, string what) => Apply("score", NoteLocks.Clear(Recipe, note), what);
 
-    /// <summary>Takes the last change back.</summary>
-    public async Task Undo() => Answer(await undo.Undo(Exercise!), Recipe);
+    /// <summary>Takes the last change back; one that is only shown goes back to what is kept.</summary>
+    public async Task Undo()
+    {
+        if (ShowsUnkept)
+            Answer(new ChangeAnswer.Kept(_kept!), _kept!.Recipe);
+        else
+            await Keep(before => undo.Undo(before), Recipe);
+    }
 
     /// <summary>Makes a change again that was taken back.</summary>
-    public async Task Redo() => Answer(await undo.Redo(Exercise!), Recipe);
+    public Task Redo() => ShowsUnkept ? TryAgain() : Keep(before => undo.Redo(before), Recipe);
 
-    /// <summary>Tries again to keep what is shown.</summary>
-    public async Task TryAgain() =>
-        Answer(await change.Change(Exercise!, Recipe, "what could not be kept"), Recipe);
+    /// <summary>Tries again what could not be kept.</summary>
+    public Task TryAgain() => _again?.Invoke() ?? Task.CompletedTask;
+
+    /// <summary>Keeps something beside the idea: remarks, a place on the shelf, a copy. What waits to be kept goes first.</summary>
+    /// <param name="act">Keeps it.</param>
+    /// <param name="then">Goes on from what is kept.</param>
+    public async Task KeepBeside(Func<OpenedExercise, Task<ChangeAnswer>> act, Action<OpenedExercise> then)
+    {
+        await TryAgain();
+        if (NotKept is not null || Elsewhere is not null)
+        {
+            return;
+        }
+
+        switch (await act(Exercise!))
+        {
+            case ChangeAnswer.Kept kept:
+                then(kept.Exercise);
+                break;
+            case ChangeAnswer.ChangedElsewhere elsewhere:
+                Elsewhere = elsewhere.Theirs;
+                break;
+            case ChangeAnswer.Failed failed:
+                NotKept = failed.Fault;
+                _again = async () =>
+                {
+                    (NotKept, _again) = (null, null);
+                    await KeepBeside(act, then);
+                };
+                break;
+        }
+    }
 
     /// <summary>Shows the exercise as another page left it.</summary>
     public void ShowElsewhere()
     {
         if (Elsewhere is { } theirs)
-            Show(theirs);
+            Answer(new ChangeAnswer.Kept(theirs), theirs.Recipe);
     }
 
     /// <summary>Makes what is shown an exercise beside the one that was changed elsewhere.</summary>
     public async Task KeepBoth()
     {
         var mine = Recipe with { Id = null, Title = $"{Exercise!.Title}, other version" };
-        Answer(await change.Begin(mine, Exercise.Key.Text), mine);
+        await Keep(_ => change.Begin(mine, Exercise.Key.Text), mine);
     }
 
     /// <summary>Explains another note.</summary>
@@ -177,7 +218,7 @@ internal sealed class ExerciseDesk(
     public void Refresh(OpenedExercise exercise)
     {
         var isMoved = Exercise?.Key != exercise.Key;
-        Exercise = exercise;
+        Exercise = _kept = exercise;
         if (isMoved)
             Moved?.Invoke(this, new MovedEventArgs(exercise.Key));
     }
@@ -212,10 +253,25 @@ internal sealed class ExerciseDesk(
             return;
         }
 
-        var answer = goesOn
-            ? await change.GoOn(Exercise!, recipe, what)
-            : await change.Change(Exercise!, recipe, what);
-        Answer(answer, recipe, measured);
+        var words = ShowsUnkept ? Unkept : what;
+        await Keep(
+            before =>
+                goesOn ? change.GoOn(before, recipe, words) : change.Change(before, recipe, words),
+            recipe,
+            measured
+        );
+    }
+
+    // From what is kept, not from what is only shown: a library exercise becomes an own one that began as the library has it.
+    private async Task Keep(
+        Func<OpenedExercise, Task<ChangeAnswer>> act,
+        Recipe shown,
+        Measurement? measured = null
+    )
+    {
+        var answer = await act(_kept!);
+        Answer(answer, shown, measured);
+        _again = answer is ChangeAnswer.Failed ? () => Keep(act, shown, measured) : null;
     }
 
     private Task Refuse(Fault fault)
@@ -227,10 +283,11 @@ internal sealed class ExerciseDesk(
     // What was measured before it was kept need not be measured again.
     private void Answer(ChangeAnswer answer, Recipe shown, Measurement? measured = null)
     {
-        (Problem, NotKept, Elsewhere) = (null, null, null);
+        (Problem, NotKept, Elsewhere, _again) = (null, null, null, null);
         switch (answer)
         {
             case ChangeAnswer.Kept kept:
+                _kept = kept.Exercise;
                 var isMoved = kept.Exercise.Key != Exercise!.Key;
                 Show(kept.Exercise, kept.Exercise.Recipe == shown ? measured : null);
                 if (isMoved)

@@ -56,8 +56,7 @@ internal sealed class MarkExercise(Store store)
             return new Fault($"{value} is no mark", "", $"0 to {Most}");
         }
 
-        await Keep((key.Text, name), isGiven ? mark / (double)Most : null, stop);
-        return null;
+        return await Saving.Do(() => Keep((key.Text, name), isGiven ? mark / (double)Most : null, stop));
     }
 
     /// <summary>A criterion as it is said.</summary>

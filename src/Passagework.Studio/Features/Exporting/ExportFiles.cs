@@ -1,4 +1,5 @@
 using System.Globalization;
+using Passagework.Foundation;
 using Passagework.Studio.Features.Exercises;
 
 namespace Passagework.Studio.Features.Exporting;
@@ -40,10 +41,27 @@ internal static class ExportFiles
                     out var file,
                     out var fault
                 )
-                    ? Sent(file, show is null)
+                    ? Written(file, show is null)
                     : Results.Text(fault.ToString(), statusCode: StatusCodes.Status422UnprocessableEntity);
             }
         );
+
+    private static IResult Written(ExportedFile file, bool asDownload)
+    {
+        try
+        {
+            return Sent(file, asDownload);
+        }
+        catch (IOException wrong)
+        {
+            var fault = new Fault(
+                $"the file cannot be written: {wrong.Message.TrimEnd('.')}",
+                Path.GetTempPath(),
+                "free some space, then try again"
+            );
+            return Results.Text(fault.ToString(), statusCode: StatusCodes.Status507InsufficientStorage);
+        }
+    }
 
     // Written to a file first: a fault half-way must not look like a whole answer, and a long sound not fill the memory.
     private static IResult Sent(ExportedFile file, bool asDownload)

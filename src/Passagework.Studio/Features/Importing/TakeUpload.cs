@@ -31,16 +31,17 @@ internal sealed class TakeUpload(WaitingUploads waiting)
     {
         if (!ReadUpload.Read(upload, reading).TryGet(out var import, out var fault))
         {
-            // One line that can't be played is no reason to refuse the others.
-            return
-                MusicFile.Read(upload.Bytes, reading).TryGet(out var unplayable, out _)
-                && unplayable.Lines.Length > 1
-                ? Ask(upload, unplayable)
-                : new ImportStep.Refused(Named(fault, upload));
+            return new ImportStep.Refused(Named(fault, upload));
         }
 
-        return import.Lines.Length > 1 ? Ask(upload, import) : new ImportStep.Read(upload, import);
+        // One line that can't be played is no reason to refuse the others.
+        return import.Lines.Length > 1 ? Ask(upload, import) : Playable(upload, import);
     }
+
+    private static ImportStep Playable(Upload upload, MusicImport import) =>
+        ReadUpload.Unplayable(import) is { } fault
+            ? new ImportStep.Refused(Named(fault, upload))
+            : new ImportStep.Read(upload, import);
 
     private ImportStep.Choose Ask(Upload upload, MusicImport import) =>
         new(waiting.Keep(upload), upload.FileName, import.Lines);
@@ -60,8 +61,11 @@ internal sealed class TakeUpload(WaitingUploads waiting)
             return new ImportStep.Refused(Named(fault, upload));
         }
 
-        waiting.Forget(form.Ticket);
-        return new ImportStep.Read(upload, import);
+        var step = Playable(upload, import);
+        if (step is ImportStep.Read)
+            waiting.Forget(form.Ticket);
+
+        return step;
     }
 
     private static ImportStep.Choose Ask(Upload upload, IReadOnlyList<MusicLine> lines, string ticket) =>

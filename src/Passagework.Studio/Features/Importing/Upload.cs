@@ -1,5 +1,6 @@
 using System.Text;
 using Passagework.Foundation;
+using Passagework.Notation;
 
 namespace Passagework.Studio.Features.Importing;
 
@@ -8,13 +9,18 @@ namespace Passagework.Studio.Features.Importing;
 /// <param name="Bytes">What is in it.</param>
 public sealed record Upload(string FileName, byte[] Bytes)
 {
-    /// <summary>The largest file that is taken, in bytes.</summary>
-    public const int MostBytes = 50 << 20;
-
-    /// <summary>The most characters of pasted text.</summary>
-    public const int MostCharacters = 1 << 20;
+    /// <summary>The largest request that is looked at, in bytes: more than any file that is read.</summary>
+    public const int MostSent = 32 << 20;
 
     private const int LongestName = 100;
+    private const int Beginning = 512;
+
+    /// <summary>The largest file that is taken, in bytes; of most kinds less is.</summary>
+    public static int MostBytes => MusicFile.MostOfAll;
+
+    /// <summary>What is sent where even more was sent than is looked at.</summary>
+    public static Fault FarTooLarge =>
+        new("what was sent is far too large to be music", Right: $"at most {MostBytes >> 20} MB");
 
     /// <summary>Its name without the ending; empty for pasted text.</summary>
     public string Title => Path.GetFileNameWithoutExtension(FileName);
@@ -29,21 +35,34 @@ public sealed record Upload(string FileName, byte[] Bytes)
 
         return string.IsNullOrWhiteSpace(text)
             ? new Fault("there is nothing to read", Right: "a line pasted above, or a file")
-            : new Upload("", Encoding.UTF8.GetBytes(text));
+            : Fitting(new Upload("", Encoding.UTF8.GetBytes(text)));
     }
 
     private static async Task<Outcome<Upload>> Of(IFormFile file, CancellationToken stop)
     {
         var name = NameOf(file.FileName);
-        if (file.Length > MostBytes)
+        await using var content = file.OpenReadStream();
+        // What is too large for what it begins as is not read any further.
+        var beginning = new byte[Math.Min(Beginning, file.Length)];
+        await content.ReadExactlyAsync(beginning, stop);
+        if (MusicFile.TooLarge(MusicFile.KindOf(beginning), file.Length) is { } fault)
         {
-            return new Fault("the file is too large", name, "at most 50 MB");
+            return fault with { Where = name };
         }
 
-        await using var bytes = new MemoryStream((int)file.Length);
-        await file.CopyToAsync(bytes, stop);
-        return new Upload(name, bytes.ToArray());
+        var bytes = new byte[file.Length];
+        beginning.CopyTo(bytes, 0);
+        await content.ReadExactlyAsync(bytes.AsMemory(beginning.Length), stop);
+        return new Upload(name, bytes);
     }
+
+    private static Outcome<Upload> Fitting(Upload text) =>
+        MusicFile.TooLarge(MusicFile.KindOf(text.Bytes), text.Bytes.Length) is { } fault
+            ? fault with
+            {
+                Where = "pasted text",
+            }
+            : text;
 
     // A name is only ever shown; what is no part of it, or would break a line, goes.
     private static string NameOf(string name)

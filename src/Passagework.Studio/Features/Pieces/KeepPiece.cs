@@ -1,9 +1,6 @@
-using Microsoft.Data.Sqlite;
-using Microsoft.EntityFrameworkCore;
 using Passagework.Exercises;
 using Passagework.Foundation;
 using Passagework.Studio.Data;
-using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Importing;
 
 namespace Passagework.Studio.Features.Pieces;
@@ -25,16 +22,18 @@ internal sealed class KeepPiece(Store store, TimeProvider time)
             File = read.Upload.Bytes,
             Added = time.GetUtcNow(),
         };
-        try
+        if (await Saving.Do(() => Add(row, stop)) is { } fault)
         {
-            await using var db = await store.Open(stop);
-            db.Pieces.Add(row);
-            await db.SaveChangesAsync(stop);
-            return PieceKey.Of(row.Id);
+            return fault;
         }
-        catch (DbUpdateException wrong) when (wrong.InnerException is SqliteException inner)
-        {
-            return Saving.FaultOf(inner);
-        }
+
+        return PieceKey.Of(row.Id);
+    }
+
+    private async Task Add(PieceRow row, CancellationToken stop)
+    {
+        await using var db = await store.Open(stop);
+        db.Pieces.Add(row);
+        await db.SaveChangesAsync(stop);
     }
 }

@@ -20,14 +20,14 @@ internal sealed class PieceActs(ThrowAwayPiece throwAway)
     {
         if (IdAfter(Away, act) is { } away)
         {
-            await throwAway.Remove(away, stop);
-            return $"/pieces?thrown={PieceKey.Of(away)}";
+            return await throwAway.Remove(away, stop) is { } fault
+                ? fault
+                : $"/pieces?thrown={PieceKey.Of(away)}";
         }
 
         if (IdAfter(Back, act) is { } back)
         {
-            await throwAway.BringBack(back, stop);
-            return "/pieces";
+            return await throwAway.BringBack(back, stop) is { } fault ? fault : "/pieces";
         }
 
         return new Fault("this button does nothing here", Right: "one of the buttons of the page");

@@ -6,10 +6,13 @@ using Passagework.Studio.Hosting;
 namespace Passagework.Studio.Features.Settings;
 
 /// <summary>Takes a copy of the database when it is asked for, and tells of the last one.</summary>
-internal sealed class MakeBackup(StudioOptions options, TimeProvider time)
+internal sealed class MakeBackup(StudioOptions options, TimeProvider time, DailyBackup daily)
 {
     /// <summary>The newest copy; null when there is none.</summary>
     public FileInfo? Newest() => Backup.Newest(options);
+
+    /// <summary>Why the day has no copy yet; null when nothing went wrong.</summary>
+    public Fault? DailyFault => daily.Failed;
 
     /// <summary>Takes the copy of the day, in place of an earlier one of the same day.</summary>
     /// <returns>Why it could not be taken; null when it was.</returns>
@@ -22,11 +25,7 @@ internal sealed class MakeBackup(StudioOptions options, TimeProvider time)
         }
         catch (Exception wrong) when (wrong is IOException or UnauthorizedAccessException or SqliteException)
         {
-            return new Fault(
-                $"no copy could be taken: {wrong.Message.TrimEnd('.')}",
-                options.BackupFolder,
-                "a folder that can be written to, with room for the copy"
-            );
+            return Backup.FaultOf(options, wrong);
         }
     }
 }

@@ -11,6 +11,12 @@ internal sealed class ReadSettings(Store store)
     public async Task<StudioSettings> Read(CancellationToken stop = default)
     {
         await using var db = await store.Open(stop);
+        return await Read(db, stop);
+    }
+
+    /// <summary>All of them as they stand in a database that is open.</summary>
+    public static async Task<StudioSettings> Read(StudioDb db, CancellationToken stop)
+    {
         var saved = await db
             .Settings.AsNoTracking()
             .ToDictionaryAsync(row => row.Name, row => row.Value, stop);

@@ -48,17 +48,11 @@ internal sealed class ShelfActs(
             ? PageOf(await copy.Copy(exercise, exercise.Recipe, stop))
             : fault;
 
-    private async Task<Outcome<string>> Thrown(Guid id, ExerciseKey key, CancellationToken stop)
-    {
-        await throwAway.Remove(id, stop);
-        return $"/exercises?thrown={key}";
-    }
+    private async Task<Outcome<string>> Thrown(Guid id, ExerciseKey key, CancellationToken stop) =>
+        await throwAway.Remove(id, stop) is { } fault ? fault : $"/exercises?thrown={key}";
 
-    private async Task<Outcome<string>> Brought(Guid id, CancellationToken stop)
-    {
-        await throwAway.BringBack(id, stop);
-        return "/exercises";
-    }
+    private async Task<Outcome<string>> Brought(Guid id, CancellationToken stop) =>
+        await throwAway.BringBack(id, stop) is { } fault ? fault : "/exercises";
 
     private static Outcome<string> PageOf(ChangeAnswer answer) =>
         answer switch

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using Passagework.Foundation;
 using Passagework.Studio.Features.Exercises;
 
 namespace Passagework.Studio.Features.Today;
@@ -19,14 +20,18 @@ internal static class Beginnings
                     !IdeaStart.Idea(name => form[name].FirstOrDefault()).TryGet(out var recipe, out var fault)
                 )
                 {
-                    return Results.Redirect(
-                        $"/?problem={Uri.EscapeDataString($"{fault.What}. {fault.Right}")}"
-                    );
+                    return Back(fault);
                 }
 
-                return await change.Begin(recipe, stop: stop) is ChangeAnswer.Kept begun
-                    ? Results.Redirect(begun.Exercise.Key.Url)
-                    : Results.Redirect("/?problem=" + Uri.EscapeDataString("The exercise could not be kept"));
+                return await change.Begin(recipe, stop: stop) switch
+                {
+                    ChangeAnswer.Kept begun => Results.Redirect(begun.Exercise.Key.Url),
+                    ChangeAnswer.Failed failed => Back(failed.Fault),
+                    _ => throw new System.Diagnostics.UnreachableException(),
+                };
             }
         );
+
+    private static IResult Back(Fault fault) =>
+        Results.Redirect($"/?problem={Uri.EscapeDataString($"{fault.What}; {fault.Right}")}");
 }

@@ -6,7 +6,7 @@ namespace Passagework.Notation;
 internal sealed class BarReader(XmlWalk walk, ReadPart part)
 {
     private const int MostBars = 100_000;
-    private const int MostNotes = 500_000;
+    private const int MostNotes = 100_000;
     private const int LongestNumber = 12;
     private static readonly Fraction LongestBar = Fraction.Of(64);
 
@@ -38,9 +38,9 @@ internal sealed class BarReader(XmlWalk walk, ReadPart part)
         switch (name)
         {
             case "note":
-                return part.Notes.Count < MostNotes
+                return part.InScore.Notes < MostNotes
                     ? new NoteReader(walk, part).Read()
-                    : new Fault("more than 500,000 notes", part.Spot, "a shorter piece");
+                    : new Fault("more than 100,000 notes", part.Spot, "a shorter piece, or fewer parts");
             case "backup":
             case "forward":
                 return Move(name);

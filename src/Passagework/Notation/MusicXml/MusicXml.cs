@@ -13,8 +13,11 @@ namespace Passagework.Notation;
 /// </remarks>
 public static class MusicXml
 {
-    /// <summary>Largest file in characters of XML, unpacked.</summary>
-    public const int MostCharacters = 1 << 26;
+    /// <summary>Largest file in bytes or characters of XML, unpacked: some hundred pages of music.</summary>
+    public const int MostCharacters = 1 << 24;
+
+    /// <summary>Largest compressed file in bytes; a score packs 10 to 60 times smaller.</summary>
+    public const int MostPackedBytes = 1 << 22;
 
     private static readonly UTF8Encoding Utf8 = new(
         encoderShouldEmitUTF8Identifier: true,
@@ -66,11 +69,17 @@ public static class MusicXml
     {
         if (plain.Length > MostCharacters)
         {
-            return new Fault("the file is larger than 64 MB", Right: "a shorter piece");
+            return new Fault("the file is larger than 16 MB", Right: "a shorter piece");
         }
 
         var bytes = MemoryMarshal.TryGetArray(plain, out var whole) ? whole : new(plain.ToArray());
-        using var stream = new MemoryStream(bytes.Array ?? [], bytes.Offset, bytes.Count, writable: false);
+        using var plainStream = new MemoryStream(
+            bytes.Array ?? [],
+            bytes.Offset,
+            bytes.Count,
+            writable: false
+        );
+        using var stream = new TagGuard(plainStream);
         try
         {
             // A mark of UTF-8 at the start is right also where the first line names another encoding (files saved anew).
@@ -100,10 +109,12 @@ public static class MusicXml
         ]);
         return new Fault(
             "is no well-formed XML: " + line,
-            string.Create(
-                System.Globalization.CultureInfo.InvariantCulture,
-                $"line {broken.LineNumber}, column {broken.LinePosition}"
-            ),
+            broken.LineNumber == 0
+                ? ""
+                : string.Create(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $"line {broken.LineNumber}, column {broken.LinePosition}"
+                ),
             "a MusicXML file"
         );
     }

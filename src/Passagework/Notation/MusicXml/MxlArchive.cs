@@ -13,7 +13,6 @@ internal static class MxlArchive
     private const string MediaType = "application/vnd.recordare.musicxml";
     private const string ContainerName = "META-INF/container.xml";
     private const string ScoreName = "score.musicxml";
-    private const int MostPackedBytes = 1 << 24;
     private const int MostContainerBytes = 1 << 16;
     private const int MostEntries = 1000;
 
@@ -40,9 +39,9 @@ internal static class MxlArchive
     /// <summary>The first score that the list names, or the first XML where there is no list.</summary>
     public static Outcome<ReadOnlyMemory<byte>> Unpack(ReadOnlyMemory<byte> file)
     {
-        if (file.Length > MostPackedBytes)
+        if (file.Length > MusicXml.MostPackedBytes)
         {
-            return new Fault("the compressed file is larger than 16 MB", Right: "a shorter piece");
+            return new Fault("the compressed file is larger than 4 MB", Right: "a shorter piece");
         }
 
         if (EntriesTold(file.Span) is not { } told || told > MostEntries)
@@ -193,7 +192,7 @@ internal static class MxlArchive
             if (plain.Length > mostBytes)
             {
                 return new Fault(
-                    $"{Quote.Short(entry.FullName)} unpacks to more than {mostBytes} bytes",
+                    $"{Quote.Short(entry.FullName)} unpacks to more than {mostBytes >> 10} KB",
                     Right: "a shorter piece"
                 );
             }

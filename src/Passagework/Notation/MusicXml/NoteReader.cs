@@ -175,6 +175,7 @@ internal sealed class NoteReader(XmlWalk walk, ReadPart part)
             return;
         }
 
+        part.InScore.Notes++;
         part.Notes.Add(
             new ReadNote
             {

@@ -52,6 +52,9 @@ internal sealed class ReadPart
 
     public required string Name { get; init; }
 
+    /// <summary>Counts the notes of all parts.</summary>
+    public required NoteCount InScore { get; init; }
+
     public List<ReadBar> Bars { get; } = [];
 
     public List<ReadNote> Notes { get; } = [];
@@ -122,6 +125,12 @@ internal sealed class ReadPart
             Remarks.Add(text, Spot);
         }
     }
+}
+
+/// <summary>How many notes of a score have been read.</summary>
+internal sealed class NoteCount
+{
+    public int Notes { get; set; }
 }
 
 /// <summary>A swing mark: the parts of each pair, and the note that swings.</summary>

@@ -7,6 +7,7 @@ internal sealed class ReadScore
 {
     private const int MostParts = 1000;
     private readonly Dictionary<string, ReadPart> _byId = [];
+    private readonly NoteCount _notes = new();
 
     public string? Title { get; set; }
 
@@ -28,7 +29,12 @@ internal sealed class ReadScore
             return null;
         }
 
-        part = new ReadPart { Id = id, Name = name };
+        part = new ReadPart
+        {
+            Id = id,
+            Name = name,
+            InScore = _notes,
+        };
         _byId[id] = part;
         Parts.Add(part);
         return part;

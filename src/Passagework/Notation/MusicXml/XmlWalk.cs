@@ -57,12 +57,6 @@ internal sealed class XmlWalk : IDisposable
     public int Enter()
     {
         _pending = false;
-        if (_reader.Depth > Deepest)
-        {
-            var info = (IXmlLineInfo)_reader;
-            throw new XmlException("Elements are nested too deep.", null, info.LineNumber, info.LinePosition);
-        }
-
         return _reader.IsEmptyElement ? NoChildren : _reader.Depth;
     }
 
@@ -80,7 +74,7 @@ internal sealed class XmlWalk : IDisposable
             Skip();
         }
 
-        while (_reader.Read())
+        while (Read())
         {
             if (_reader.NodeType == XmlNodeType.Element)
             {
@@ -110,7 +104,7 @@ internal sealed class XmlWalk : IDisposable
         var depth = _reader.Depth;
         string? whole = null;
         StringBuilder? more = null;
-        while (_reader.Read() && !(_reader.NodeType == XmlNodeType.EndElement && _reader.Depth == depth))
+        while (Read() && !(_reader.NodeType == XmlNodeType.EndElement && _reader.Depth == depth))
         {
             if (_reader.NodeType is not (XmlNodeType.Text or XmlNodeType.CDATA) || _reader.Depth != depth + 1)
             {
@@ -146,6 +140,19 @@ internal sealed class XmlWalk : IDisposable
             MaxCharactersFromEntities = LongestText,
         };
 
+    // Also what is skipped costs the reader memory for each level.
+    private bool Read()
+    {
+        var isMore = _reader.Read();
+        if (_reader.Depth > Deepest)
+        {
+            var info = (IXmlLineInfo)_reader;
+            throw new XmlException("Elements are nested too deep.", null, info.LineNumber, info.LinePosition);
+        }
+
+        return isMore;
+    }
+
     private void Skip()
     {
         _pending = false;
@@ -155,7 +162,7 @@ internal sealed class XmlWalk : IDisposable
         }
 
         var depth = _reader.Depth;
-        while (_reader.Read() && !(_reader.NodeType == XmlNodeType.EndElement && _reader.Depth == depth))
+        while (Read() && !(_reader.NodeType == XmlNodeType.EndElement && _reader.Depth == depth))
         {
             // Nothing inside is of use.
         }

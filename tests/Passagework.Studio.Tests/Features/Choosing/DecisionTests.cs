@@ -36,7 +36,7 @@ public sealed class DecisionTests
         var gone = await room.Feature<ThrowAwayDecision>()
             .ThrowAway(kept.Id, TestContext.Current.CancellationToken);
         Assert.Empty(await room.Feature<ListDecisions>().List(TestContext.Current.CancellationToken));
-        Assert.Null(await gone!.BringBack());
+        Assert.Null(await gone.OrThrow().BringBack());
         Assert.Equal(
             kept,
             Assert.Single(await room.Feature<ListDecisions>().List(TestContext.Current.CancellationToken))

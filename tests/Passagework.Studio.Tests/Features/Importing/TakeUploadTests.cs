@@ -67,6 +67,37 @@ public sealed class TakeUploadTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_file_too_large_for_its_kind_is_refused_by_its_beginning()
+    {
+        var bytes = new byte[(4 << 20) + 1];
+        "MThd"u8.CopyTo(bytes);
+        await using var content = new MemoryStream(bytes);
+
+        var refused = Assert.IsType<ImportStep.Refused>(
+            await Take(new ImportForm { File = new FormFile(content, 0, bytes.Length, "File", "long.mid") })
+        );
+
+        Assert.Equal(
+            "long.mid: the file is too large for MIDI: 4.1 MB; at most 4 MB",
+            refused.Fault.ToString()
+        );
+        Assert.InRange(content.Position, 1, 1024);
+    }
+
+    [Fact]
+    public async Task Pasted_text_that_is_too_long_is_refused_with_the_limit()
+    {
+        var refused = Assert.IsType<ImportStep.Refused>(
+            await Take(new ImportForm { Text = new string('-', 5 << 20) })
+        );
+
+        Assert.Equal(
+            "pasted text: the file is too large for text tab: 5 MB; at most 1 MB",
+            refused.Fault.ToString()
+        );
+    }
+
+    [Fact]
     public async Task A_line_that_no_hand_can_play_is_refused_with_its_place()
     {
         const string wide =

@@ -10,7 +10,7 @@ namespace Passagework.Tests.Notation;
 public sealed class MusicXmlFaultTests
 {
     [Theory]
-    [InlineData("", "line 0, column 0: is no well-formed XML: Root element is missing; a MusicXML file")]
+    [InlineData("", "is no well-formed XML: Root element is missing; a MusicXML file")]
     [InlineData(
         "{}",
         "line 1, column 1: is no well-formed XML: Data at the root level is invalid; a MusicXML file"
@@ -106,14 +106,46 @@ public sealed class MusicXmlFaultTests
     }
 
     [Fact]
-    public void Deep_nesting_is_refused_or_skipped()
+    public void Nesting_is_skipped_until_it_is_too_deep()
     {
-        var deep =
-            string.Concat(Enumerable.Repeat("<a>", 100_000))
-            + string.Concat(Enumerable.Repeat("</a>", 100_000));
-
-        Assert.Equal("A2 1/4", Entries(Read(Of(FourFour + Note("A2", 4, deep)))));
+        Assert.Equal("A2 1/4", Entries(Read(Of(FourFour + Note("A2", 4, Nested(50))))));
+        Assert.Contains(
+            "Elements are nested too deep",
+            Fault(Of(FourFour + Note("A2", 4, Nested(100_000)))),
+            StringComparison.Ordinal
+        );
     }
+
+    // Attributes of one element cost their number squared.
+    [Fact]
+    public void A_tag_without_end_is_refused_after_its_beginning()
+    {
+        var many = string.Concat(Enumerable.Range(0, 1_000_000).Select(i => $" a{i}=\"1\""));
+
+        Assert.Equal(
+            "is no well-formed XML: A tag is longer than 64 KB; a MusicXML file",
+            Fault($"<score-partwise{many}/>")
+        );
+    }
+
+    [Fact]
+    public void Notes_are_counted_over_all_parts()
+    {
+        var notes = string.Concat(Enumerable.Repeat(Note("A2", 1), 50));
+        var bars = string.Concat(
+            Enumerable.Range(0, 1001).Select(i => $"<measure>{(i == 0 ? FourFour : "")}{notes}</measure>")
+        );
+
+        Assert.Equal(
+            "bar ?, beat 1: more than 100,000 notes; a shorter piece, or fewer parts",
+            Fault(
+                $"<score-partwise><part id=\"P1\">{bars}</part><part id=\"P2\">{bars}</part></score-partwise>"
+            )
+        );
+    }
+
+    private static string Nested(int levels) =>
+        string.Concat(Enumerable.Repeat("<a>", levels)) + string.Concat(Enumerable.Repeat("</a>", levels));
 
     [Fact]
     public void Another_encoding_is_read_or_named()
@@ -233,9 +265,14 @@ public sealed class MusicXmlFaultTests
     [Fact]
     public void A_bomb_is_refused_before_it_unpacks()
     {
-        var bomb = Zip(("a.xml", new string(' ', 100_000_000)));
-
-        Assert.Equal("'a.xml' unpacks to over 500 times its size; a score", FaultOf(bomb));
+        Assert.Equal(
+            "'a.xml' unpacks to over 500 times its size; a score",
+            FaultOf(Zip(("a.xml", new string(' ', 10_000_000))))
+        );
+        Assert.Equal(
+            "'a.xml' unpacks to more than 16384 KB; a shorter piece",
+            FaultOf(Zip(("a.xml", new string(' ', 100_000_000))))
+        );
     }
 
     [Fact]
