@@ -26,6 +26,9 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
     /// <summary>For whom.</summary>
     public Player Player { get; private set; } = Player.At(2);
 
+    /// <summary>How the room calls things.</summary>
+    public RoomStyle Style { get; private set; }
+
     /// <summary>Felt beats a minute at which it is looked at and heard.</summary>
     public double Bpm { get; private set; } = 60;
 
@@ -55,9 +58,9 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
 
     /// <summary>Opens an exercise for a player.</summary>
     /// <returns>Why there is none; null when it lies open.</returns>
-    public async Task<Fault?> Open(ExerciseKey key, Player player)
+    public async Task<Fault?> Open(ExerciseKey key, Player player, RoomStyle style = default)
     {
-        Player = player;
+        (Player, Style) = (player, style);
         if (!(await open.Open(key)).TryGet(out var exercise, out var fault))
         {
             return fault;
@@ -71,10 +74,16 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
     }
 
     /// <summary>Sets one axis of the idea.</summary>
-    public Task Set(string axis, string value) => Change(axis, recipe => IdeaChange.Set(recipe, axis, value));
+    public Task Set(string axis, string value) =>
+        Change(axis, recipe => IdeaChange.Set(recipe, axis, value, Style));
+
+    /// <summary>Sets one axis of the idea to what was typed.</summary>
+    public Task Type(string axis, string typed) =>
+        Change(axis, recipe => IdeaChange.Type(recipe, axis, typed, Style));
 
     /// <summary>Steps one axis of the idea.</summary>
-    public Task Step(string axis, int steps) => Change(axis, recipe => IdeaChange.Step(recipe, axis, steps));
+    public Task Step(string axis, int steps) =>
+        Change(axis, recipe => IdeaChange.Step(recipe, axis, steps, Style));
 
     /// <summary>Takes another idea in place of this one, such as a harder form of it.</summary>
     public Task Take(Recipe recipe, string what) => Apply("", recipe, what);
@@ -179,7 +188,7 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
             return;
         }
 
-        await Apply(axis, recipe, ChangeWords.Of(Recipe, recipe, axis));
+        await Apply(axis, recipe, ChangeWords.Of((Recipe, recipe), axis, Style));
     }
 
     private async Task Apply(string axis, Recipe recipe, string what)
@@ -259,6 +268,7 @@ internal sealed class ExerciseDesk(OpenExercise open, ChangeExercise change, Und
             SpacePx = IsLarge ? ScreenOptions.LargerSpacePx : ScreenOptions.UsualSpacePx,
             TempoBpm = Bpm,
             Chosen = Chosen,
+            Style = Style,
         };
         if (ScreenScore.Draw(Measured, options).TryGet(out var score, out var fault))
             Score = score;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using Passagework.Studio.Data;
 
@@ -17,7 +16,7 @@ internal sealed class ChangeSettings(Store store, ReadSettings read)
         var settings = change(await read.Read(stop));
         await using var db = await store.Open(stop);
         var rows = await db.Settings.ToDictionaryAsync(row => row.Name, stop);
-        foreach (var (name, value) in Written(settings))
+        foreach (var (name, value) in SettingsText.Written(settings))
         {
             if (rows.TryGetValue(name, out var row))
                 row.Value = value;
@@ -28,14 +27,4 @@ internal sealed class ChangeSettings(Store store, ReadSettings read)
         await db.SaveChangesAsync(stop);
         return settings;
     }
-
-    private static IEnumerable<(string Name, string Value)> Written(StudioSettings settings) =>
-        [
-            (nameof(settings.Room), settings.Room),
-            (nameof(settings.Teacher), settings.Teacher),
-            (nameof(settings.Level), settings.Level.ToString(CultureInfo.InvariantCulture)),
-            (nameof(settings.Theme), settings.Theme.ToString()),
-            (nameof(settings.IsNewcomer), settings.IsNewcomer.ToString()),
-            (nameof(settings.DemoWasInstalled), settings.DemoWasInstalled.ToString()),
-        ];
 }

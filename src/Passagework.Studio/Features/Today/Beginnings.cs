@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Passagework.Studio.Features.Exercises;
+using Passagework.Studio.Features.Settings;
 
 namespace Passagework.Studio.Features.Today;
 
@@ -13,7 +14,12 @@ internal static class Beginnings
     public static void MapBeginnings(this WebApplication app) =>
         app.MapPost(
             "/exercises/begin",
-            async ([FromForm] IFormCollection form, ChangeExercise change, CancellationToken stop) =>
+            async (
+                [FromForm] IFormCollection form,
+                ChangeExercise change,
+                ReadSettings settings,
+                CancellationToken stop
+            ) =>
             {
                 if (
                     !IdeaStart.Idea(name => form[name].FirstOrDefault()).TryGet(out var recipe, out var fault)
@@ -24,7 +30,9 @@ internal static class Beginnings
                     );
                 }
 
-                return await change.Begin(recipe, stop: stop) is ChangeAnswer.Kept begun
+                var first = (await settings.Read(stop)).First;
+                var begins = recipe with { Picking = recipe.Picking with { First = first } };
+                return await change.Begin(begins, stop: stop) is ChangeAnswer.Kept begun
                     ? Results.Redirect(begun.Exercise.Key.Url)
                     : Results.Redirect("/?problem=" + Uri.EscapeDataString("The exercise could not be kept"));
             }

@@ -127,7 +127,7 @@ public sealed class DecisionTests
     {
         await using var room = await Room.Open();
         var deliberation = room.Feature<Deliberation>();
-        await deliberation.Resume(2);
+        await deliberation.Resume(new Asked());
         await deliberation.Begin(["groups-of-five", "groups-of-three"], null);
         var criterion = Passagework.Choosing.Measures.Criteria.ComesOutEven;
         Assert.Equal("Groups of five", deliberation.Answer!.Exercises[0].Title);
