@@ -163,6 +163,35 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
 
         var key = Guid.Parse(new Uri(desk.Page.Url).Segments[^1]);
         Assert.Equal(name, Title(key));
+
+        // Back from the exercise the finds are there, until they are thrown away.
+        await desk.Open("/choose");
+        await Weighed(desk, "Three");
+        await desk.Page.GetByText("looked at, then stopped").WaitForAsync();
+        Assert.Equal(name, await desk.Page.Locator(".find ol h3").First.InnerTextAsync());
+        Assert.Equal("8", await desk.Page.GetByLabel("Notes of a figure").InputValueAsync());
+        await Button(desk, "Throw these away").ClickAsync();
+        await Button(desk, "Bring it back").ClickAsync();
+        await desk.Page.Locator(".find ol h3").First.WaitForAsync();
+        await Button(desk, "Throw these away").ClickAsync();
+        await desk.Page.GetByText("What was found is thrown away").WaitForAsync();
+        await desk.Open("/choose");
+        await Weighed(desk, "Three");
+        Assert.Equal(0, await desk.Page.Locator(".find ol").CountAsync());
+
+        // Another scale, key and place.
+        await desk.Page.GetByLabel("Notes of a figure").SelectOptionAsync("three");
+        await desk.Page.GetByLabel("Root", new() { Exact = true }).SelectOptionAsync("D");
+        await desk.Page.GetByLabel("Scale", new() { Exact = true }).SelectOptionAsync("dorian");
+        await desk.Page.GetByLabel("Position", new() { Exact = true }).SelectOptionAsync("near fret 10");
+        Assert.Equal(7, await desk.Page.Locator(".find fieldset input").CountAsync());
+        await Button(desk, "Look for them").ClickAsync();
+        await desk.Page.GetByText("In D dorian near fret 10, for ").WaitForAsync();
+        await desk.Page.GetByText("Open as an exercise").First.ClickAsync();
+        await desk.Page.WaitForURLAsync(OwnExercise());
+        await desk.Live();
+        Assert.Equal("D", await desk.Page.Locator("[data-axis='notes.root']").InputValueAsync());
+        Assert.Equal("10", await desk.Page.Locator("[data-axis='layout.near']").InputValueAsync());
     }
 
     [Fact]
