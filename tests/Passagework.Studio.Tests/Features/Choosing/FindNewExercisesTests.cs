@@ -127,6 +127,24 @@ public sealed class FindNewExercisesTests
     }
 
     [Theory]
+    [InlineData("[0.5,0.5,0.5,0.5]", true)]
+    [InlineData("[]", false)]
+    public async Task Finds_without_values_are_not_shown(string values, bool isRead)
+    {
+        const string Idea =
+            """{\"passagework\":1,\"notes\":{\"root\":\"A\",\"scale\":\"minor pentatonic\"},\"layout\":{\"kind\":\"box\"},\"cell\":{\"offsets\":[0,1,2]}}""";
+        await using var room = await Room.Open();
+        var kept = $$"""
+            {"wish":{"length":3,"boxes":[1],"count":3},"asked":{},"visited":1,"total":1,"front":1,"found":[{"idea":"{{Idea}}","values":{{values}}}]}
+            """;
+        await room.Add(new SettingRow { Name = "Finds", Value = kept });
+        Assert.Equal(
+            isRead,
+            await room.Feature<KeepFinds>().Read(TestContext.Current.CancellationToken) is not null
+        );
+    }
+
+    [Theory]
     [InlineData("{}")]
     [InlineData("null")]
     [InlineData("not json")]

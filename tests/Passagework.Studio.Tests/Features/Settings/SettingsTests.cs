@@ -3,6 +3,7 @@ using Passagework.Exercises;
 using Passagework.Instrument;
 using Passagework.Rhythm;
 using Passagework.Sound;
+using Passagework.Studio.Features.Choosing;
 using Passagework.Studio.Features.Exercises;
 using Passagework.Studio.Features.Exporting;
 using Passagework.Studio.Features.Settings;
@@ -147,6 +148,18 @@ public sealed class SettingsTests : IAsyncLifetime
             (Technique.Economy, FirstStroke.Up),
             (begun.Exercise.Recipe.Picking.Technique, begun.Exercise.Recipe.Picking.First)
         );
+    }
+
+    [Theory]
+    [InlineData("beginner", "a beginner")]
+    [InlineData("elementary", "an elementary player")]
+    [InlineData("expert", "an expert")]
+    [InlineData("2.5", "a player of level 2.5")]
+    public void A_level_is_said_alike_on_every_page(string level, string words)
+    {
+        var player = Hands.PlayerJson.ReadLevel(level).OrThrow();
+        Assert.Equal(words, LevelWords.Player(player.LevelText));
+        Assert.Equal($"Which one for {words}?", QuestionWords.Title(new Asked { Level = player.Level }));
     }
 
     private async Task Keep(SettingsForm form) =>
