@@ -28,6 +28,7 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
         await desk.Page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
 
         await Button(desk, "Change the question").ClickAsync();
+        await Button(desk, "Pick exercises").ClickAsync();
         await Button(desk, "Keep this decision").ClickAsync();
         await desk.Page.Locator("summary", new() { HasText = "For and against" }).First.ClickAsync();
         await Looked(desk, $"choose-question-{width}");
@@ -266,13 +267,41 @@ public sealed partial class ChoosePageTests(Chromium chromium, OneStudio one, IT
             StringComparison.Ordinal
         );
 
-        foreach (var (word, name) in new[] { ("seven", "Groups of seven"), ("pedal", "Pedal note") })
+        await Button(desk, "Pick exercises").ClickAsync();
+        foreach (var (word, name) in new[] { ("seven", "Groups of seven"), ("pedal", "Pedal note, rising") })
         {
-            await desk.Page.GetByLabel("Pick one by its name").FillAsync(word);
+            await desk.Page.GetByLabel("One form of a family").FillAsync(word);
             await Button(desk, name).First.ClickAsync();
-            await desk.Page.GetByText("Leave out").Last.WaitForAsync();
+            await desk.Page.GetByLabel(name, new() { Exact = true }).WaitForAsync();
         }
 
+        await Weighed(desk, "Two");
+        Assert.Equal("", await desk.Barriers());
+        Assert.Empty(desk.Faults);
+    }
+
+    [Fact]
+    public async Task Three_named_exercises_are_weighed_after_four_clicks()
+    {
+        await using var desk = await Desk.At(_studio, chromium);
+        Forget();
+        await desk.Open("/choose");
+        await Weighed(desk, "29");
+
+        await Button(desk, "Pick exercises").ClickAsync();
+        await desk.Page.GetByLabel("Groups of five", new() { Exact = true }).CheckAsync();
+        await desk.Page.GetByText("One is picked; tick another to weigh them.").WaitForAsync();
+        await desk.Page.GetByText("One exercise is picked so far").WaitForAsync();
+        await desk.Page.GetByLabel("Groups of three", new() { Exact = true }).CheckAsync();
+        await desk.Page.GetByLabel("Pedal note", new() { Exact = true }).CheckAsync();
+
+        await Weighed(desk, "Three");
+        await desk.Page.GetByText("Three are picked and weighed.").WaitForAsync();
+        Assert.Equal(
+            ["Groups of five", "Groups of three", "Pedal note"],
+            (await desk.Page.Locator(".ranked h3").AllInnerTextsAsync()).Order(StringComparer.Ordinal)
+        );
+        await desk.Page.GetByLabel("Pedal note", new() { Exact = true }).UncheckAsync();
         await Weighed(desk, "Two");
         Assert.Equal("", await desk.Barriers());
         Assert.Empty(desk.Faults);
