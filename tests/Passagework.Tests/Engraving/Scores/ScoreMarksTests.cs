@@ -136,35 +136,6 @@ public sealed class ScoreMarksTests
         );
     }
 
-    [Theory]
-    [InlineData(Counting.TripLet, "1 e & a 2 e & a")]
-    [InlineData(Counting.LaLi, "1 ti te ta 2 ti te ta")]
-    [InlineData(Counting.TaKa, "ta ka di mi ta ka di mi")]
-    [InlineData(Counting.BeatsOnly, "1 2 3 4")]
-    public void Each_way_of_counting_stands_under_the_first_bar(Counting counting, string expected) =>
-        Assert.StartsWith(
-            expected,
-            Texts(Engraved(Fives, new ScoreOptions { Syllables = CountSyllables.Of(counting) }), "count"),
-            StringComparison.Ordinal
-        );
-
-    [Theory]
-    [InlineData(Counting.TripLet, "1 trip let 2 trip let")]
-    [InlineData(Counting.LaLi, "1 la li 2 la li")]
-    [InlineData(Counting.TaKa, "ta ki da ta ki da")]
-    public void Triplets_are_counted_in_the_way_of_the_room(Counting counting, string expected) =>
-        Assert.StartsWith(
-            expected,
-            Texts(
-                Engraved(
-                    Library.Find("groups-of-three-up").OrThrow().Recipe,
-                    new ScoreOptions { Syllables = CountSyllables.Of(counting) }
-                ),
-                "count"
-            ),
-            StringComparison.Ordinal
-        );
-
     [Fact]
     public void A_tuplet_that_a_beam_shows_has_a_number_and_no_bracket()
     {
