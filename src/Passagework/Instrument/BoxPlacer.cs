@@ -30,11 +30,7 @@ internal static class BoxPlacer
             .ToList();
         if (usable.Count == 0)
         {
-            return new Fault(
-                $"every place of box {number} has notes below the nut",
-                field,
-                "use fewer strings"
-            );
+            return new Fault("this box has notes below the nut wherever it lies", field, "use fewer strings");
         }
 
         var onNeck = usable.Where(box => box.Start <= scale.Frets);

@@ -24,7 +24,7 @@ internal static class StringLayouts
         var start = new Spot(from.String, from.Fret);
         return scale.Contains(scale.Key(start))
             ? StringWalk.Climb(scale, start, counts)
-            : new Fault($"{from} is no note of {scale.Name}", ".from", NotesNearby(scale, start));
+            : new Fault($"{from} is no note of the scale", ".from", NotesNearby(scale, start));
     }
 
     /// <summary>The notes of one string between two frets.</summary>
@@ -52,7 +52,7 @@ internal static class StringLayouts
         var spots = scale.Between(layout.String, layout.From, layout.To).ToList();
         return spots.Count > 0
             ? spots
-            : new Fault($"no note of {scale.Name} lies between these frets", ".to", "widen the range");
+            : new Fault("no note of the scale lies between these frets", ".to", "widen the range");
     }
 
     /// <summary>Frets 0 to 4 of each string, leaving out what a later string has there too.</summary>
@@ -70,7 +70,7 @@ internal static class StringLayouts
 
         return spots.Count > 0
             ? spots.OrderBy(scale.Key).ToList()
-            : new Fault($"no note of {scale.Name} lies in open position", Right: "choose another layout");
+            : new Fault("no note of the scale lies in open position", Right: "choose another layout");
     }
 
     /// <summary>Places as given; they need not belong to the note set.</summary>

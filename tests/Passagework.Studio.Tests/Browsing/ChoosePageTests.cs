@@ -35,6 +35,7 @@ public sealed partial class ChoosePageTests
         await desk.Page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
 
         await Button(desk, "Change the question").ClickAsync();
+        await Button(desk, "Pick exercises").ClickAsync();
         await Button(desk, "Keep this decision").ClickAsync();
         await desk.Page.Locator("summary", new() { HasText = "For and against" }).First.ClickAsync();
         await Looked(desk, $"choose-question-{width}");
@@ -169,6 +170,35 @@ public sealed partial class ChoosePageTests
 
         var key = Guid.Parse(new Uri(desk.Page.Url).Segments[^1]);
         Assert.Equal(name, Title(key));
+
+        // Back from the exercise the finds are there, until they are thrown away.
+        await desk.Open("/choose");
+        await Weighed(desk, "Three");
+        await desk.Page.GetByText("looked at, then stopped").WaitForAsync();
+        Assert.Equal(name, await desk.Page.Locator(".find ol h3").First.InnerTextAsync());
+        Assert.Equal("8", await desk.Page.GetByLabel("Notes of a figure").InputValueAsync());
+        await Button(desk, "Throw these away").ClickAsync();
+        await Button(desk, "Bring it back").ClickAsync();
+        await desk.Page.Locator(".find ol h3").First.WaitForAsync();
+        await Button(desk, "Throw these away").ClickAsync();
+        await desk.Page.GetByText("What was found is thrown away").WaitForAsync();
+        await desk.Open("/choose");
+        await Weighed(desk, "Three");
+        Assert.Equal(0, await desk.Page.Locator(".find ol").CountAsync());
+
+        // Another scale, key and place.
+        await desk.Page.GetByLabel("Notes of a figure").SelectOptionAsync("three");
+        await desk.Page.GetByLabel("Root", new() { Exact = true }).SelectOptionAsync("D");
+        await desk.Page.GetByLabel("Scale", new() { Exact = true }).SelectOptionAsync("dorian");
+        await desk.Page.GetByLabel("Position", new() { Exact = true }).SelectOptionAsync("near fret 10");
+        Assert.Equal(7, await desk.Page.Locator(".find fieldset input").CountAsync());
+        await Button(desk, "Look for them").ClickAsync();
+        await desk.Page.GetByText("In D dorian near fret 10, for ").WaitForAsync();
+        await desk.Page.GetByText("Open as an exercise").First.ClickAsync();
+        await desk.Page.WaitForURLAsync(OwnExercise());
+        await desk.Live();
+        Assert.Equal("D", await desk.Page.Locator("[data-axis='notes.root']").InputValueAsync());
+        Assert.Equal("10", await desk.Page.Locator("[data-axis='layout.near']").InputValueAsync());
     }
 
     [Fact]
@@ -243,13 +273,40 @@ public sealed partial class ChoosePageTests
             StringComparison.Ordinal
         );
 
-        foreach (var (word, name) in new[] { ("seven", "Groups of seven"), ("pedal", "Pedal note") })
+        await Button(desk, "Pick exercises").ClickAsync();
+        foreach (var (word, name) in new[] { ("seven", "Groups of seven"), ("pedal", "Pedal note, rising") })
         {
-            await desk.Page.GetByLabel("Pick one by its name").FillAsync(word);
+            await desk.Page.GetByLabel("One form of a family").FillAsync(word);
             await Button(desk, name).First.ClickAsync();
-            await desk.Page.GetByText("Leave out").Last.WaitForAsync();
+            await desk.Page.GetByLabel(name, new() { Exact = true }).WaitForAsync();
         }
 
+        await Weighed(desk, "Two");
+        Assert.Equal("", await desk.Barriers());
+        Assert.Empty(desk.Faults);
+    }
+
+    [Fact]
+    public async Task Three_named_exercises_are_weighed_after_four_clicks()
+    {
+        await using var desk = await Desk.At(_studio, _chromium);
+        await desk.Open("/choose");
+        await Weighed(desk, "29");
+
+        await Button(desk, "Pick exercises").ClickAsync();
+        await desk.Page.GetByLabel("Groups of five", new() { Exact = true }).CheckAsync();
+        await desk.Page.GetByText("One is picked; tick another to weigh them.").WaitForAsync();
+        await desk.Page.GetByText("One exercise is picked so far").WaitForAsync();
+        await desk.Page.GetByLabel("Groups of three", new() { Exact = true }).CheckAsync();
+        await desk.Page.GetByLabel("Pedal note", new() { Exact = true }).CheckAsync();
+
+        await Weighed(desk, "Three");
+        await desk.Page.GetByText("Three are picked and weighed.").WaitForAsync();
+        Assert.Equal(
+            ["Groups of five", "Groups of three", "Pedal note"],
+            (await desk.Page.Locator(".ranked h3").AllInnerTextsAsync()).Order(StringComparer.Ordinal)
+        );
+        await desk.Page.GetByLabel("Pedal note", new() { Exact = true }).UncheckAsync();
         await Weighed(desk, "Two");
         Assert.Equal("", await desk.Barriers());
         Assert.Empty(desk.Faults);

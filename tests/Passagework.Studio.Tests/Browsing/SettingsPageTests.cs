@@ -27,7 +27,7 @@ public sealed class SettingsPageTests(Chromium chromium, OneStudio one)
             Assert.Equal("", await desk.Barriers());
 
             await desk.Page.GetByLabel("Room", new() { Exact = true }).FillAsync("<script>alert(1)</script>");
-            await desk.Page.GetByLabel("Pages begin with").SelectOptionAsync("advanced");
+            await desk.Page.GetByLabel("Player", new() { Exact = true }).SelectOptionAsync("advanced");
             await desk.Page.GetByLabel("Paper and ink").SelectOptionAsync("Dark");
             await Press(desk, "Keep these");
             Assert.Equal("Kept.", await desk.Page.GetByRole(AriaRole.Status).First.InnerTextAsync());
@@ -98,6 +98,68 @@ public sealed class SettingsPageTests(Chromium chromium, OneStudio one)
             Assert.Empty(desk.Faults);
         }
     }
+
+    [Fact]
+    public async Task What_the_room_calls_things_holds_at_once_on_every_page()
+    {
+        using var studio = await StudioProcess.Start();
+        await using var desk = await Desk.At(studio, chromium);
+        await desk.Open("/settings");
+        await desk.Page.GetByLabel("The box on the root").SelectOptionAsync("4");
+        await desk.Page.GetByLabel("Notes", new() { Exact = true }).SelectOptionAsync("LettersWithH");
+        await desk.Page.GetByLabel("Counting").SelectOptionAsync("TaKa");
+        await desk.Page.GetByLabel("Sound").SelectOptionAsync("Nylon");
+        await desk.Page.GetByLabel("Picking").SelectOptionAsync("Economy");
+        await Press(desk, "Keep these");
+
+        await desk.Open("/exercises/groups-of-five-up");
+        await Type(desk, "notes.root", "B");
+        await desk.Page.GetByText("Five neighbouring notes of the B minor pentatonic").First.WaitForAsync();
+        var page = await desk.Page.Locator("main").InnerTextAsync();
+        Assert.Contains("up through box 4", page, StringComparison.Ordinal);
+        Assert.Contains("B minor pentatonic, box 4", page, StringComparison.Ordinal);
+        Assert.Equal("Bb", await desk.Page.Locator("[data-axis='notes.root']").InputValueAsync());
+        Assert.Equal("box 4", await Chosen(desk, "layout"));
+        Assert.Contains("box 4, four to the beat", page, StringComparison.Ordinal);
+        var cells = await desk.Page.Locator(".as-table tbody tr").First.Locator("td").AllTextContentsAsync();
+        Assert.Equal(("ta", "B2"), (cells[1], cells[3]));
+        Assert.Equal("nylon strings", await ChosenIn(desk.Page.GetByLabel("String", new() { Exact = true })));
+        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "All boxes" }).ClickAsync();
+        Assert.Equal(
+            "box 4",
+            await desk.Page.Locator(".siblings li").First.Locator("button").InnerTextAsync()
+        );
+
+        await desk.Open("/");
+        Assert.Equal("box 1", await desk.Page.GetByLabel("box", new() { Exact = true }).InputValueAsync());
+        Assert.Equal(
+            "economy",
+            await desk.Page.GetByLabel("strokes", new() { Exact = true }).InputValueAsync()
+        );
+        Assert.Equal("box 4", await ChosenIn(desk.Page.GetByLabel("box", new() { Exact = true })));
+        await desk
+            .Page.GetByLabel("root", new() { Exact = true })
+            .SelectOptionAsync(new SelectOptionValue { Label = "H" });
+        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Write it out" }).ClickAsync();
+        await desk.Live();
+        Assert.Equal("B", await desk.Page.Locator("[data-axis='notes.root']").InputValueAsync());
+        Assert.Empty(desk.Faults);
+    }
+
+    private static async Task Type(Desk desk, string axis, string typed)
+    {
+        var control = desk.Page.Locator($"[data-axis='{axis}']");
+        await control.SelectOptionAsync(new SelectOptionValue { Label = "type it …" });
+        var field = desk.Page.Locator($"input[data-axis='{axis}']");
+        await field.FillAsync(typed);
+        await field.PressAsync("Enter");
+    }
+
+    private static Task<string> Chosen(Desk desk, string axis) =>
+        ChosenIn(desk.Page.Locator($"[data-axis='{axis}']"));
+
+    private static Task<string> ChosenIn(ILocator select) =>
+        select.EvaluateAsync<string>("list => list.selectedOptions[0].textContent");
 
     private static readonly (int Width, ColorScheme Looked, ColorScheme Other)[] Looks =
     [

@@ -58,7 +58,7 @@ public class LayoutFaultTests
     [Fact]
     public void Lay_refuses_to_start_outside_the_scale_and_names_its_neighbours() =>
         Assert.Equal(
-            ".from: 6:6 is no note of A minor pentatonic; nearest: 6:5 or 6:8",
+            ".from: 6:6 is no note of the scale; nearest: 6:5 or 6:8",
             Refuse(new Layout.Diagonal([2, 3], At("6:6")), Notes("A", "minor pentatonic")).ToString()
         );
 
@@ -74,7 +74,7 @@ public class LayoutFaultTests
     [Fact]
     public void Lay_refuses_a_box_that_lies_nowhere_above_the_nut() =>
         Assert.Equal(
-            ".number: every place of box 1 has notes below the nut; use fewer strings",
+            ".number: this box has notes below the nut wherever it lies; use fewer strings",
             Refuse(new Layout.Box(1, 5), Notes("A", "minor pentatonic"), Tuned("C0 C0 C0 E6")).ToString()
         );
 
@@ -109,7 +109,7 @@ public class LayoutFaultTests
     [Theory]
     [InlineData(12, 5, ".to: the run ends at fret 5, below its start at fret 12")]
     [InlineData(5, 24, ".to: needs fret 24 on string 1; the neck ends at fret 22")]
-    [InlineData(6, 6, ".to: no note of A minor pentatonic lies between these frets; widen the range")]
+    [InlineData(6, 6, ".to: no note of the scale lies between these frets; widen the range")]
     public void Lay_refuses_a_run_along_one_string(int from, int to, string expected) =>
         Assert.StartsWith(
             expected,

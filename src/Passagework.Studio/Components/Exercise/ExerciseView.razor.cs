@@ -18,6 +18,7 @@ public sealed partial class ExerciseView : IAsyncDisposable
     private bool _isAttached;
     private bool _showsOthers;
     private bool _isComparing;
+    private StudioSettings _settings = new();
 
     /// <summary>Library id or number of an own exercise.</summary>
     [Parameter]
@@ -138,7 +139,8 @@ public sealed partial class ExerciseView : IAsyncDisposable
         if (RoomWidth.Remembered(Http.HttpContext) is { } width)
             Desk.SetWidth(width);
 
-        await Desk.Open(new ExerciseKey(Key), (await Settings.Read()).Player);
+        _settings = await Settings.Read();
+        await Desk.Open(new ExerciseKey(Key), _settings.Player, _settings.Style);
     }
 
     /// <inheritdoc/>
@@ -164,6 +166,8 @@ public sealed partial class ExerciseView : IAsyncDisposable
         );
 
     private Task Set((string Axis, string Value) asked) => Desk.Set(asked.Axis, asked.Value);
+
+    private Task Type((string Axis, string Value) typed) => Desk.Type(typed.Axis, typed.Value);
 
     private Task Step((string Axis, int Steps) asked) => Desk.Step(asked.Axis, asked.Steps);
 

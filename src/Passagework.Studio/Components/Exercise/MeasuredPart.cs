@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using Passagework.Hands;
+using Passagework.Studio.Features.Settings;
 
 namespace Passagework.Studio.Components.Exercise;
 
@@ -11,6 +12,10 @@ public abstract class MeasuredPart : ComponentBase
     /// <summary>The exercise.</summary>
     [Parameter, EditorRequired]
     public required Measurement Measured { get; set; }
+
+    /// <summary>What is set for the room.</summary>
+    [CascadingParameter]
+    public StudioSettings Settings { get; set; } = new();
 
     /// <summary>Works out what is shown; called when another measurement came.</summary>
     protected abstract Task WorkOut();

@@ -10,7 +10,7 @@ public sealed partial class PlayLine : ComponentBase
     /// <inheritdoc/>
     protected override void OnInitialized()
     {
-        _state = new PlayState(Desk);
+        _state = new PlayState(Desk, Settings.Guitar);
         _script = new PlayScript(Scripts)
         {
             Renewing = () => Done(() => _state.Plan() ? _state.Sound : null),

@@ -1,18 +1,19 @@
 using Passagework.Exercises;
 using Passagework.Foundation;
+using Passagework.Sound;
 using Passagework.Sound.Performance;
 using Passagework.Studio.Features.Sound;
 
 namespace Passagework.Studio.Components.Playing;
 
 /// <summary>What a play line is set to, and the sound that follows from it.</summary>
-internal sealed class PlayState(PlayDesk desk)
+internal sealed class PlayState(PlayDesk desk, GuitarSound guitar)
 {
     private Realization? _played;
     private double _bpm;
 
     /// <summary>All settings but the tempo, which is the page's.</summary>
-    public SoundWishes Wishes { get; private set; } = new();
+    public SoundWishes Wishes { get; private set; } = new() { Guitar = guitar };
 
     /// <summary>Which share of the page's tempo is heard.</summary>
     public double Speed { get; set; } = 1;

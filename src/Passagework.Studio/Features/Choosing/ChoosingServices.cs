@@ -15,6 +15,7 @@ internal static class ChoosingServices
         services.AddSingleton<ThrowAwayDecision>();
         services.AddSingleton<SearchShelf>();
         services.AddSingleton<FindNewExercises>();
+        services.AddSingleton<KeepFinds>();
         services.AddSingleton<OpenFind>();
         services.AddTransient(all => new Deliberation(
             all.GetRequiredService<WeighExercises>(),

@@ -54,11 +54,11 @@ public sealed class Deliberation
     public Action? Changed { get; set; }
 
     /// <summary>Takes up the question that was kept, or a first one.</summary>
-    /// <param name="level">The level of a first question's player.</param>
-    public async Task Resume(double level)
+    /// <param name="first">A first question.</param>
+    public async Task Resume(Asked first)
     {
         var kept = await _keep.Read();
-        (Asked, _steps) = kept is null ? (new Asked { Level = level }, []) : (kept.Asked, kept.Steps);
+        (Asked, _steps) = kept is null ? (first, []) : (kept.Asked, kept.Steps);
     }
 
     /// <summary>Answers the question as it stands, that of a decision, or one about exercises that another page picked.</summary>

@@ -8,16 +8,9 @@ using Passagework.Instrument;
 
 namespace Passagework.Studio.Features.Choosing;
 
-/// <summary>What kind of new exercises are looked for.</summary>
-/// <param name="Length">Notes of the figure, 3 to 8.</param>
-/// <param name="Boxes">Where it may lie, boxes 1 to 5.</param>
-/// <param name="Count">How many are wanted.</param>
-internal sealed record SearchWish(int Length, ImmutableArray<int> Boxes, int Count);
-
 /// <summary>Searches every figure of a length for a few that none beats; so many searches at once that pages stay quick.</summary>
 internal sealed class FindNewExercises : IDisposable
 {
-    private const int NearFret = 5;
     private const int AtOnce = 2;
     private static readonly int Threads = Math.Max(1, Environment.ProcessorCount / AtOnce);
 
@@ -40,26 +33,25 @@ internal sealed class FindNewExercises : IDisposable
             return new Fault("there is nowhere to look", "the boxes", "at least one box");
         }
 
-        return TellingApart.Any(criterion => asked.Weights.GetValueOrDefault(criterion.Id) > 0)
-            ? null
-            : new Fault(
+        if (TellingApart.All(criterion => asked.Weights.GetValueOrDefault(criterion.Id) == 0))
+        {
+            return new Fault(
                 "nothing that counts tells figures of one length apart",
                 "how much each one matters",
                 string.Join(" or ", TellingApart.Select(criterion => criterion.Title)) + " above 0"
             );
+        }
+
+        return wish.Space(asked.Technique).TryGet(out _, out var fault) ? null : fault;
     }
 
     /// <summary>Begins a search for the player, filters and weights of a question; it waits while two others run.</summary>
     /// <param name="weighing">Player and music.</param>
     /// <param name="asked">Filters and weights.</param>
-    /// <param name="wish">What is searched.</param>
+    /// <param name="wish">What is searched; nothing that is refused.</param>
     public RunningSearch Begin(Weighing weighing, Asked asked, SearchWish wish)
     {
-        var space = CellSpace.Usual(wish.Length) with
-        {
-            Layouts = [.. wish.Boxes.Select(number => (Layout)new Layout.Box(number, NearFret))],
-            Picking = new PickingPlan { Technique = asked.Technique },
-        };
+        var space = wish.Space(asked.Technique).OrThrow();
         var question = new DiscoveryQuestion
         {
             Space = space,

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Passagework.Exercises;
 using Passagework.Exercises.Ideas;
+using Passagework.Studio.Features.Settings;
 using static System.FormattableString;
 
 namespace Passagework.Studio.Features.Choosing;
@@ -16,13 +17,7 @@ internal static class QuestionWords
 {
     /// <summary>For whom.</summary>
     public static ImmutableArray<WordOption> Levels { get; } =
-    [
-        new("0", "a beginner"),
-        new("1", "an elementary player"),
-        new("2", "an intermediate player"),
-        new("3", "an advanced player"),
-        new("4", "an expert"),
-    ];
+    [.. LevelWords.All.Select((words, level) => new WordOption(Key(level), words))];
 
     /// <summary>Minutes a day.</summary>
     public static ImmutableArray<WordOption> Minutes { get; } =
@@ -101,12 +96,7 @@ internal static class QuestionWords
     public static string Title(Asked asked) => $"Which one for {Player(asked)}?";
 
     /// <summary>The player in words.</summary>
-    public static string Player(Asked asked)
-    {
-        var key = Key(asked.Level);
-        return Levels.Where(level => level.Key == key).Select(level => level.Text).FirstOrDefault()
-            ?? $"a player of level {key}";
-    }
+    public static string Player(Asked asked) => LevelWords.Player(asked.Player.LevelText);
 
     /// <summary>What narrows the question beside its sentence, in words; empty where nothing does.</summary>
     public static string Narrowed(Asked asked)

@@ -3,7 +3,6 @@ using Passagework.Choosing;
 using Passagework.Choosing.Explaining;
 using Passagework.Engraving.Pictures;
 using Passagework.Exercises;
-using Passagework.Instrument;
 using Passagework.Studio.Features.Exercises;
 
 namespace Passagework.Studio.Features.Choosing;
@@ -20,7 +19,6 @@ public sealed class RankedExercise
         (Index, Place) = (standing.Candidate, standing.Place);
         var source = answer.Candidates[Index].Source;
         (Title, Key) = (source.Title, KeyOf(source));
-        Where = LayoutWords.Of(source.Forms[0], default(BoxNumbering));
         Score = (int)Math.Round(100 * standing.Score);
         First = (int)Math.Round(100 * answer.OrderedWeightings.First[Index]);
         HeldBackBy = HeldBack(answer, Index);
@@ -39,7 +37,7 @@ public sealed class RankedExercise
     public ExerciseKey Key { get; }
 
     /// <summary>Where it lies on the neck, such as "A minor pentatonic, box 1".</summary>
-    public string Where { get; }
+    public string Where(RoomStyle style) => LayoutWords.Of(_answer.Candidates[Index].Source.Forms[0], style);
 
     /// <summary>Its weighted sum, 0 to 100.</summary>
     public int Score { get; }

@@ -11,7 +11,11 @@ namespace Passagework.Studio.Features.Choosing;
 /// <param name="Key">Its family, id or key.</param>
 /// <param name="Title">What it is called.</param>
 /// <param name="Kind">What it is: a whole family, one form, an own exercise.</param>
-internal sealed record Pickable(string Key, string Title, string Kind);
+internal sealed record Pickable(string Key, string Title, string Kind)
+{
+    /// <summary>Whether it is one of the few that can be read through: a family, or the teacher's own.</summary>
+    public bool IsListed { get; init; }
+}
 
 /// <summary>Finds exercises by name, to weigh them.</summary>
 internal sealed class SearchShelf(Store store)
@@ -22,7 +26,10 @@ internal sealed class SearchShelf(Store store)
                 family,
                 CandidateSource.OfFamily(family).OrThrow().Title,
                 "the family"
-            )),
+            )
+            {
+                IsListed = true,
+            }),
             .. Library
                 .All.Where(form => form.Id != form.Family)
                 .Select(form => new Pickable(form.Id, ExerciseReading.TitleOf(form.Recipe), "one form")),
@@ -42,7 +49,10 @@ internal sealed class SearchShelf(Store store)
         return
         [
             .. OfLibrary.Value,
-            .. own.Select(row => new Pickable(ExerciseKey.Of(row.Id).Text, row.Title, "your own")),
+            .. own.Select(row => new Pickable(ExerciseKey.Of(row.Id).Text, row.Title, "your own")
+            {
+                IsListed = true,
+            }),
         ];
     }
 

@@ -56,7 +56,7 @@ internal sealed class Weighing
         var left = new MeasuredChoice([.. refused[true].Select(one => one.Candidate)], []);
         if (left.Candidates.Length < 2)
         {
-            return TooFew(left.Candidates.Length, leftOut.Length);
+            return asked.Picked.Length == 1 ? OnePicked : TooFew(left.Candidates.Length, leftOut.Length);
         }
 
         var unknown = Criteria
@@ -96,6 +96,8 @@ internal sealed class Weighing
             "nothing that counts can be measured",
             left.Why.What
         ));
+
+    private static Fault OnePicked => new("one exercise is picked so far", Right: "another beside it");
 
     private static Fault TooFew(int left, int filtered) =>
         new(

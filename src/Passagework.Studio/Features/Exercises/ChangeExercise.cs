@@ -152,7 +152,25 @@ internal sealed class ChangeExercise(Store store, TimeProvider time)
             db.Steps.Add(StepOf(row, what));
         }
 
+        await TakeMarks(db, row, stop);
         return await ExerciseAnswers.Save(db, row, stop);
+    }
+
+    // What the teacher gave the exercise it began as holds for it until it is given something else.
+    private static async Task TakeMarks(StudioDb db, ExerciseRow row, CancellationToken stop)
+    {
+        var given = await db
+            .Marks.AsNoTracking()
+            .Where(mark => mark.Exercise == row.Origin)
+            .ToListAsync(stop);
+        db.Marks.AddRange(
+            given.Select(mark => new MarkRow
+            {
+                Exercise = ExerciseKey.Of(row.Id).Text,
+                Criterion = mark.Criterion,
+                Value = mark.Value,
+            })
+        );
     }
 
     private void Write(ExerciseRow row, Recipe recipe)

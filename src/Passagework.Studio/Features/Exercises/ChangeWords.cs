@@ -7,9 +7,9 @@ namespace Passagework.Studio.Features.Exercises;
 internal static class ChangeWords
 {
     /// <summary>Such as "step from one step to two steps".</summary>
-    public static string Of(Recipe before, Recipe after, string axis)
+    public static string Of((Recipe Before, Recipe After) change, string axis, RoomStyle style)
     {
-        var (was, became) = (Find(before, axis), Find(after, axis));
+        var (was, became) = (Find(change.Before, axis, style), Find(change.After, axis, style));
         return (was, became) switch
         {
             ({ } from, { } to) => $"{from.Label} from {from.Value} to {to.Value}",
@@ -19,6 +19,6 @@ internal static class ChangeWords
         };
     }
 
-    private static Axis? Find(Recipe recipe, string key) =>
-        IdeaAxes.Of(recipe).SelectMany(group => group.Axes).FirstOrDefault(axis => axis.Key == key);
+    private static Axis? Find(Recipe recipe, string key, RoomStyle style) =>
+        IdeaAxes.Of(recipe, style).SelectMany(group => group.Axes).FirstOrDefault(axis => axis.Key == key);
 }

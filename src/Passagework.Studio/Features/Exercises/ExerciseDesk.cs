@@ -35,6 +35,9 @@ internal sealed class ExerciseDesk(
     /// <summary>For whom.</summary>
     public Player Player { get; private set; } = Player.At(2);
 
+    /// <summary>How the room calls things.</summary>
+    public RoomStyle Style { get; private set; }
+
     /// <summary>Felt beats a minute at which it is looked at and heard.</summary>
     public double Bpm { get; private set; } = 60;
 
@@ -68,9 +71,9 @@ internal sealed class ExerciseDesk(
 
     /// <summary>Opens an exercise for a player.</summary>
     /// <returns>Why there is none; null when it lies open.</returns>
-    public async Task<Fault?> Open(ExerciseKey key, Player player)
+    public async Task<Fault?> Open(ExerciseKey key, Player player, RoomStyle style = default)
     {
-        Player = player;
+        (Player, Style) = (player, style);
         if (!(await open.Open(key)).TryGet(out var exercise, out var fault))
         {
             return fault;
@@ -85,10 +88,16 @@ internal sealed class ExerciseDesk(
     }
 
     /// <summary>Sets one axis of the idea.</summary>
-    public Task Set(string axis, string value) => Change(axis, recipe => IdeaChange.Set(recipe, axis, value));
+    public Task Set(string axis, string value) =>
+        Change(axis, recipe => IdeaChange.Set(recipe, axis, value, Style));
+
+    /// <summary>Sets one axis of the idea to what was typed.</summary>
+    public Task Type(string axis, string typed) =>
+        Change(axis, recipe => IdeaChange.Type(recipe, axis, typed, Style));
 
     /// <summary>Steps one axis of the idea.</summary>
-    public Task Step(string axis, int steps) => Change(axis, recipe => IdeaChange.Step(recipe, axis, steps));
+    public Task Step(string axis, int steps) =>
+        Change(axis, recipe => IdeaChange.Step(recipe, axis, steps, Style));
 
     /// <summary>Takes another idea in place of this one, such as a harder form of it.</summary>
     public Task Take(Recipe recipe, string what) => Apply("", recipe, what);
@@ -234,7 +243,7 @@ internal sealed class ExerciseDesk(
         var state = State;
         var held = _held.Last(axis) is { } step && step.Led == state ? step.From : null;
         var first = held ?? Recipe;
-        await Apply(axis, recipe, ChangeWords.Of(first, recipe, axis), goesOn: held is not null);
+        await Apply(axis, recipe, ChangeWords.Of((first, recipe), axis, Style), goesOn: held is not null);
         if (State != state && recipe != first)
             _held.Moved(axis, new Stepped(first, State));
     }
@@ -335,6 +344,7 @@ internal sealed class ExerciseDesk(
             SpacePx = IsLarge ? ScreenOptions.LargerSpacePx : ScreenOptions.UsualSpacePx,
             TempoBpm = Bpm,
             Chosen = Chosen,
+            Style = Style,
         };
         if (ScreenScore.Draw(Measured, options).TryGet(out var score, out var fault))
             Score = score;

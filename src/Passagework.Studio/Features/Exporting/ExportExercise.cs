@@ -65,12 +65,12 @@ internal sealed class ExportExercise(OpenExercise open, ReadSettings settings, T
             "mxl" => MusicXml.WriteCompressed(played).Then(Bytes),
             "mid" => Bytes(Midi.Write(played)),
             "wav" => Sound(measured),
-            "svg" => Picture(measured).Then(page => SvgWriter.Write(page, SvgStyle.Screen)).Then(Text),
-            "png" => Picture(measured)
+            "svg" => Picture(measured, known).Then(page => SvgWriter.Write(page, SvgStyle.Screen)).Then(Text),
+            "png" => Picture(measured, known)
                 .Then(page => PngWriter.Write(page, PictureDpi, Palette.Light))
                 .Then(Bytes),
             "pdf" => ExercisePrint
-                .Pages(measured, new PrintOptions())
+                .Pages(measured, PrintOptions.Of(known.Style))
                 .Then(document => PdfWriter.Write(document))
                 .Then(Bytes),
             "sheet.svg" => Sheet(measured, known)
@@ -80,15 +80,15 @@ internal sealed class ExportExercise(OpenExercise open, ReadSettings settings, T
         };
     }
 
-    private static Outcome<Page> Picture(Measurement measured) =>
-        ExercisePrint.Picture(measured, new PrintOptions());
+    private static Outcome<Page> Picture(Measurement measured, StudioSettings known) =>
+        ExercisePrint.Picture(measured, PrintOptions.Of(known.Style));
 
     private Outcome<Document> Sheet(Measurement measured, StudioSettings known) =>
         SheetMaker.Make(
             [
                 (
                     measured.Realization,
-                    SheetDefaults.Of(measured) with
+                    SheetDefaults.Of(measured, known.Style) with
                     {
                         Room = known.Room,
                         Teacher = known.Teacher,
@@ -96,7 +96,7 @@ internal sealed class ExportExercise(OpenExercise open, ReadSettings settings, T
                     }
                 ),
             ],
-            new SheetOptions()
+            SheetOptions.Of(known.Style)
         );
 
     private static Outcome<Action<Stream>> Sound(Measurement measured)

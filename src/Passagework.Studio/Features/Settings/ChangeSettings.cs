@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using Passagework.Foundation;
 using Passagework.Studio.Data;
@@ -30,7 +29,7 @@ internal sealed class ChangeSettings(Store store)
     {
         var settings = change(await ReadSettings.Read(db, stop));
         var rows = await db.Settings.ToDictionaryAsync(row => row.Name, stop);
-        foreach (var (name, value) in Written(settings))
+        foreach (var (name, value) in SettingsText.Written(settings))
         {
             if (rows.TryGetValue(name, out var row))
                 row.Value = value;
@@ -38,14 +37,4 @@ internal sealed class ChangeSettings(Store store)
                 db.Settings.Add(new SettingRow { Name = name, Value = value });
         }
     }
-
-    private static IEnumerable<(string Name, string Value)> Written(StudioSettings settings) =>
-        [
-            (nameof(settings.Room), settings.Room),
-            (nameof(settings.Teacher), settings.Teacher),
-            (nameof(settings.Level), settings.Level.ToString(CultureInfo.InvariantCulture)),
-            (nameof(settings.Theme), settings.Theme.ToString()),
-            (nameof(settings.IsNewcomer), settings.IsNewcomer.ToString()),
-            (nameof(settings.DemoWasInstalled), settings.DemoWasInstalled.ToString()),
-        ];
 }

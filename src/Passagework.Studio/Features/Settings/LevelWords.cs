@@ -1,20 +1,17 @@
-using Passagework.Hands;
+using System.Collections.Immutable;
 
 namespace Passagework.Studio.Features.Settings;
 
 /// <summary>Levels of players in words.</summary>
 internal static class LevelWords
 {
-    /// <summary>Such as "an intermediate player"; a level between two is said as a number.</summary>
-    public static string Player(string level)
-    {
-        if (!Hands.Player.LevelNames.Contains(level))
-        {
-            return $"a player of level {level}";
-        }
+    /// <summary>The five levels, from the lowest.</summary>
+    public static ImmutableArray<string> All { get; } =
+    ["a beginner", "an elementary player", "an intermediate player", "an advanced player", "an expert"];
 
-        return "aeio".Contains(level[0], StringComparison.Ordinal)
-            ? $"an {level} player"
-            : $"a {level} player";
-    }
+    /// <summary>Such as "an intermediate player"; a level between two is said as a number.</summary>
+    public static string Player(string level) =>
+        Hands.Player.LevelNames.IndexOf(level) is >= 0 and var known
+            ? All[known]
+            : $"a player of level {level}";
 }

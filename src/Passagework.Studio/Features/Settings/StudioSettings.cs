@@ -1,4 +1,6 @@
+using Passagework.Exercises;
 using Passagework.Hands;
+using Passagework.Sound;
 
 namespace Passagework.Studio.Features.Settings;
 
@@ -17,6 +19,18 @@ public sealed record StudioSettings
     /// <summary>Light, dark, or as the system has it.</summary>
     public Theme Theme { get; init; }
 
+    /// <summary>How boxes, notes and counts are called, and where plans start and aim.</summary>
+    public RoomStyle Style { get; init; }
+
+    /// <summary>How a new exercise is picked.</summary>
+    public Technique Technique { get; init; }
+
+    /// <summary>The first stroke of a new exercise.</summary>
+    public FirstStroke First { get; init; }
+
+    /// <summary>What the play line of a page sounds like at first.</summary>
+    public GuitarSound Guitar { get; init; } = GuitarSound.CleanElectric;
+
     /// <summary>Whether the first page still leads through its first minute.</summary>
     public bool IsNewcomer { get; init; } = true;
 
@@ -25,6 +39,9 @@ public sealed record StudioSettings
 
     /// <summary>The player that pages begin with.</summary>
     public Player Player => Player.At(Level);
+
+    /// <summary>Technique and first stroke of a new exercise.</summary>
+    public PickingPlan Picking => new() { Technique = Technique, First = First };
 }
 
 /// <summary>Ink on paper, or paper on ink.</summary>

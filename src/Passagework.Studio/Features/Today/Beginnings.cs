@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Passagework.Foundation;
 using Passagework.Studio.Features.Exercises;
+using Passagework.Studio.Features.Settings;
 
 namespace Passagework.Studio.Features.Today;
 
@@ -14,7 +15,12 @@ internal static class Beginnings
     public static void MapBeginnings(this WebApplication app) =>
         app.MapPost(
             "/exercises/begin",
-            async ([FromForm] IFormCollection form, ChangeExercise change, CancellationToken stop) =>
+            async (
+                [FromForm] IFormCollection form,
+                ChangeExercise change,
+                ReadSettings settings,
+                CancellationToken stop
+            ) =>
             {
                 if (
                     !IdeaStart.Idea(name => form[name].FirstOrDefault()).TryGet(out var recipe, out var fault)
@@ -23,7 +29,9 @@ internal static class Beginnings
                     return Back(fault);
                 }
 
-                return await change.Begin(recipe, stop: stop) switch
+                var first = (await settings.Read(stop)).First;
+                var begins = recipe with { Picking = recipe.Picking with { First = first } };
+                return await change.Begin(begins, stop: stop) switch
                 {
                     ChangeAnswer.Kept begun => Results.Redirect(begun.Exercise.Key.Url),
                     ChangeAnswer.Failed failed => Back(failed.Fault),

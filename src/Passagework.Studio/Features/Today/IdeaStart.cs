@@ -1,6 +1,7 @@
 using Passagework.Exercises;
 using Passagework.Exercises.Ideas;
 using Passagework.Foundation;
+using Passagework.Theory;
 
 namespace Passagework.Studio.Features.Today;
 
@@ -27,8 +28,8 @@ internal static class IdeaStart
     public static IReadOnlyList<(string, string)> Steps { get; } =
     [("1", "one step"), ("2", "two steps"), ("3", "three steps")];
 
-    public static IReadOnlyList<(string, string)> Roots { get; } =
-    [.. "A Bb B C C# D Eb E F F# G Ab".Split(' ').Select(root => (root, Printed(root)))];
+    public static IReadOnlyList<(string, string)> Roots(RoomStyle style) =>
+        [.. "A Bb B C C# D Eb E F F# G Ab".Split(' ').Select(root => (root, Printed(root, style)))];
 
     public static IReadOnlyList<(string, string)> Scales { get; } =
     [
@@ -37,8 +38,9 @@ internal static class IdeaStart
             .Select(scale => (scale, scale)),
     ];
 
-    public static IReadOnlyList<(string, string)> Boxes { get; } =
-    [.. Enumerable.Range(1, 5).Select(box => ($"box {box}", $"box {box}"))];
+    /// <summary>Five boxes, by the numbers of the room.</summary>
+    public static IReadOnlyList<(string, string)> Boxes(RoomStyle style) =>
+        [.. Enumerable.Range(1, 5).Select(shown => ($"box {style.Boxes.Read(shown, 5)}", $"box {shown}"))];
 
     public static IReadOnlyList<(string, string)> NotesToTheBeat { get; } =
     [("4", "four"), ("3", "three"), ("2", "two"), ("6", "six"), ("5", "five"), ("1", "one")];
@@ -86,5 +88,6 @@ internal static class IdeaStart
         }
     }
 
-    private static string Printed(string root) => root.Replace("#", " sharp").Replace("b", " flat");
+    private static string Printed(string root, RoomStyle style) =>
+        NoteName.TryParse(root, out var name) ? style.Of(name) : root;
 }

@@ -10,20 +10,33 @@ namespace Passagework.Choosing.Discovery;
 /// <example>
 /// <c>five notes, up four and back one; box 2, rising, first stroke up</c>
 /// </example>
-internal sealed class CellNamer
+public sealed class CellNamer
 {
     private readonly CellSpace _space;
+    private readonly RoomStyle _style;
     private readonly bool _tellsFret;
 
-    public CellNamer(CellSpace space)
+    /// <summary>Names the candidates of a space as a room calls boxes.</summary>
+    public CellNamer(CellSpace space, RoomStyle style = default)
     {
-        _space = space;
-        _tellsFret =
-            space.Layouts.Select(layout => LayoutWords(layout)).Distinct().Count() < space.Layouts.Length;
+        (_space, _style) = (space, style);
+        _tellsFret = space.Layouts.Select(LayoutWords).Distinct().Count() < space.Layouts.Length;
     }
 
+    /// <summary>The name of a find of that space.</summary>
+    /// <exception cref="ArgumentException">It has no layout, or a cell with rests.</exception>
+    public string Of(Recipe find) =>
+        find is { Layout: { } layout, Cell: { } cell } && cell.Offsets.All(offset => offset is not null)
+            ? Of(
+                layout,
+                find.Movement.Direction,
+                find.Picking.First,
+                [.. cell.Offsets.Select(offset => offset!.Value)]
+            )
+            : throw new ArgumentException("No cell of whole notes on a layout.", nameof(find));
+
     /// <summary>The name of a candidate.</summary>
-    public string Of(Layout layout, Direction direction, FirstStroke first, ReadOnlySpan<int> offsets)
+    internal string Of(Layout layout, Direction direction, FirstStroke first, ReadOnlySpan<int> offsets)
     {
         var mirrored = direction is Direction.Down or Direction.DownAndUp;
         var number = NumberWords.Of(offsets.Length);
@@ -71,23 +84,25 @@ internal sealed class CellNamer
         };
     }
 
-    private static string LayoutWords(Layout layout) =>
+    private string LayoutWords(Layout layout) =>
         layout switch
         {
-            Layout.Box box => $"box {Text(box.Number)}",
+            Layout.Box box => $"box {Box(box.Number)}",
             Layout.PerString run => $"{NumberWords.Of(run.Count)} notes a string from {run.From}",
-            Layout.Joined joined => $"boxes {Text(joined.First)} and {Text(joined.Second)} joined",
+            Layout.Joined joined => $"boxes {Box(joined.First)} and {Box(joined.Second)} joined",
             Layout.Diagonal diagonal =>
                 $"diagonal of {NumberWords.List([.. diagonal.Pattern.Select(notes => NumberWords.Of(notes))])} from {diagonal.From}",
             Layout.OneString one => $"string {Text(one.String)}, frets {Text(one.From)} to {Text(one.To)}",
-            Layout.StringPair pair => $"{Strings(pair.Strings)} of box {Text(pair.Boxes[0])}",
+            Layout.StringPair pair => $"{Strings(pair.Strings)} of box {Box(pair.Boxes[0])}",
             Layout.Chain chain =>
-                $"{Strings(chain.Strings)} through boxes {NumberWords.List([.. chain.Boxes.Select(Text)])}",
-            Layout.OneSide side => $"{(side.High ? "high" : "low")} side of box {Text(side.Number)}",
+                $"{Strings(chain.Strings)} through boxes {NumberWords.List([.. chain.Boxes.Select(Box)])}",
+            Layout.OneSide side => $"{(side.High ? "high" : "low")} side of box {Box(side.Number)}",
             Layout.OpenPosition => "open position",
             Layout.Given given => $"the places {string.Join(' ', given.Places)}",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
+
+    private string Box(int number) => _style.Box(number, _space.Notes);
 
     private static string Near(Layout layout) =>
         layout switch

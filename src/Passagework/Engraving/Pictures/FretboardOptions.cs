@@ -1,4 +1,4 @@
-using Passagework.Instrument;
+using Passagework.Exercises;
 
 namespace Passagework.Engraving.Pictures;
 
@@ -29,8 +29,8 @@ public sealed record FretboardOptions
     /// <summary>Last fret drawn; null for as many as needed.</summary>
     public int? ToFret { get; init; }
 
-    /// <summary>How boxes are numbered in the caption.</summary>
-    public BoxNumbering Boxes { get; init; }
+    /// <summary>How the room calls boxes and notes.</summary>
+    public RoomStyle Style { get; init; }
 }
 
 /// <summary>Which way the strings of a drawn neck run.</summary>

@@ -46,7 +46,7 @@ public static class FretboardPicture
     {
         var recipe = realization.Line.Recipe;
         var frame = new NeckFrame(recipe.Instrument, range, options);
-        var dots = new NeckDots(frame, notes, realization, options.Dots);
+        var dots = new NeckDots(frame, notes, realization, options);
         var words = new NeckWords(frame, notes, dots, recipe, options);
         ImmutableArray<Mark> route =
             options.Route && notes.CanBeFollowed ? [.. new NeckRoute(frame, notes).Marks()] : [];

@@ -9,19 +9,18 @@ namespace Passagework.Engraving.Pictures;
 public static class LayoutWords
 {
     /// <summary>Such as <c>A minor pentatonic, box 1</c>, as it sounds with a capo; empty for a line that names neither notes nor layout.</summary>
-    public static string Of(Recipe recipe, BoxNumbering boxes)
+    public static string Of(Recipe recipe, RoomStyle style = default)
     {
         var set = recipe.Notes?.Transposed(recipe.Instrument.Capo) is { } notes
-            ? $"{PrintedSigns.Of(notes.Root.ToString())} {notes.Scale ?? "with chosen notes"}"
+            ? $"{style.Of(notes.Root)} {notes.Scale ?? "with chosen notes"}"
             : "";
-        var laid = recipe.Layout is { } layout ? Laid(layout, recipe, boxes) : "";
+        var laid = recipe.Layout is { } layout ? Laid(layout, recipe, style) : "";
         return string.Join(", ", new[] { set, laid }.Where(part => part.Length > 0));
     }
 
-    private static string Laid(Layout layout, Recipe recipe, BoxNumbering boxes)
+    private static string Laid(Layout layout, Recipe recipe, RoomStyle style)
     {
-        var count = recipe.Notes?.Semitones.Length ?? 1;
-        string Box(int number) => $"{boxes.Shown(number, count)}";
+        string Box(int number) => style.Box(number, recipe.Notes);
         return layout switch
         {
             Layout.Box box => $"box {Box(box.Number)}",

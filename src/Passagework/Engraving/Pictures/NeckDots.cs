@@ -9,7 +9,12 @@ using Passagework.Theory;
 namespace Passagework.Engraving.Pictures;
 
 /// <summary>Draws the places: roots square, others round; played ones filled and written in, others hollow.</summary>
-internal sealed class NeckDots(NeckFrame frame, NeckNotes notes, Realization realization, DotText text)
+internal sealed class NeckDots(
+    NeckFrame frame,
+    NeckNotes notes,
+    Realization realization,
+    FretboardOptions options
+)
 {
     private const double OutlineMm = 0.4;
     private const double LargestTextPt = 9.75;
@@ -36,11 +41,11 @@ internal sealed class NeckDots(NeckFrame frame, NeckNotes notes, Realization rea
 
     /// <summary>What is written in the dot of a note; empty where nothing is.</summary>
     private string TextOf(NeckVisit visit) =>
-        text switch
+        options.Dots switch
         {
             DotText.Finger => visit.Tone.Finger.ToString(CultureInfo.InvariantCulture),
             DotText.Degree => PrintedSigns.Of(Degree(visit.Tone.Place)),
-            DotText.Name => PrintedSigns.Of(visit.Tone.Tone.Pitch.Name.ToString()),
+            DotText.Name => options.Style.Of(visit.Tone.Tone.Pitch.Name),
             DotText.Order => visit.Order.ToString(CultureInfo.InvariantCulture),
             _ => "",
         };

@@ -55,7 +55,7 @@ internal sealed class NeckWords(
 
     private string What()
     {
-        var name = LayoutWords.Of(recipe, options.Boxes);
+        var name = LayoutWords.Of(recipe, options.Style);
         var positions = notes.Played.Select(note => note.Position).Distinct().ToList();
         var position = frame.Range.HasOpen ? "" : $"position {RomanNumerals.Of(positions[0])}";
         var first = string.Join(", ", new[] { name, position }.Where(part => part.Length > 0));
@@ -78,8 +78,7 @@ internal sealed class NeckWords(
     }
 
     // What is written as if the capo were the nut sounds higher, and is named where it sounds.
-    private string RootName() =>
-        PrintedSigns.Of(recipe.Notes!.Transposed(recipe.Instrument.Capo).Root.ToString());
+    private string RootName() => options.Style.Of(recipe.Notes!.Transposed(recipe.Instrument.Capo).Root);
 
     private string Way() =>
         options.Route && notes.Next is { } next && next.Place != notes.Played[^1].Place && notes.CanBeFollowed
@@ -100,7 +99,7 @@ internal sealed class NeckWords(
     {
         var capo = recipe.Instrument.Capo;
         var shapes = recipe.Notes is { } notes
-            ? $"; the shapes are those of {PrintedSigns.Of(notes.Root.ToString())}"
+            ? $"; the shapes are those of {options.Style.Of(notes.Root)}"
             : "";
         return capo > 0 ? $"Frets count from the capo at fret {capo}{shapes}." : "";
     }

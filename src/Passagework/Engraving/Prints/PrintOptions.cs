@@ -1,6 +1,8 @@
 using Passagework.Engraving.Pictures;
 using Passagework.Engraving.Scores;
 using Passagework.Engraving.Sheets;
+using Passagework.Exercises;
+using Passagework.Notation;
 
 namespace Passagework.Engraving.Prints;
 
@@ -24,4 +26,12 @@ public sealed record PrintOptions
 
     /// <summary>The paper of pages.</summary>
     public Paper Paper { get; init; } = Paper.A4;
+
+    /// <summary>Prints of a room: its numbers of boxes, names of notes and counting.</summary>
+    public static PrintOptions Of(RoomStyle style) =>
+        new()
+        {
+            Neck = new FretboardOptions { Style = style },
+            Music = new ScoreOptions { Syllables = CountSyllables.Of(style.Counting) },
+        };
 }

@@ -2,6 +2,7 @@ using Passagework.Engraving.Press;
 using Passagework.Engraving.Scores;
 using Passagework.Engraving.Strips;
 using Passagework.Foundation;
+using Passagework.Notation;
 using Passagework.Rhythm;
 
 namespace Passagework.Engraving.Screens;
@@ -56,6 +57,7 @@ internal sealed class ScreenLayout
             Fingers = options.Fingers,
             Strokes = options.Strokes,
             Counting = options.Counts ? CountedBars.All : CountedBars.None,
+            Syllables = CountSyllables.Of(options.Style.Counting),
             ShortLast = true,
         };
     }

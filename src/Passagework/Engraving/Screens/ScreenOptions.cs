@@ -1,4 +1,5 @@
 using Passagework.Engraving.Scores;
+using Passagework.Exercises;
 
 namespace Passagework.Engraving.Screens;
 
@@ -37,6 +38,9 @@ public sealed record ScreenOptions
 
     /// <summary>Whether the counting stands under all bars.</summary>
     public bool Counts { get; init; } = true;
+
+    /// <summary>How the room counts and names notes.</summary>
+    public RoomStyle Style { get; init; }
 
     /// <summary>Whether the strip of both hands stands under the music.</summary>
     public bool Strip { get; init; } = true;

@@ -35,7 +35,7 @@ public sealed record ScreenScore(
 
         var tempo = options.TempoBpm ?? measured.StartBpm;
         var layout = new ScreenLayout(options, measured.Realization.Line.Recipe.Rhythm.Meter);
-        var words = new ScreenWords(measured, tempo, layout.Music);
+        var words = new ScreenWords(measured, tempo, layout);
         return HandsStrip
             .Of(measured, tempo)
             .Then(strip =>

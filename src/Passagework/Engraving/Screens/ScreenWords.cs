@@ -36,7 +36,7 @@ public sealed record ScreenRow(
 );
 
 /// <summary>Says what a score shows.</summary>
-internal sealed class ScreenWords(Measurement measured, double tempoBpm, ScoreOptions music)
+internal sealed class ScreenWords(Measurement measured, double tempoBpm, ScreenLayout layout)
 {
     private readonly Recipe _recipe = measured.Realization.Line.Recipe;
     private readonly ImmutableArray<PlayedNote> _notes = measured.Realization.Notes;
@@ -53,8 +53,8 @@ internal sealed class ScreenWords(Measurement measured, double tempoBpm, ScoreOp
     public ImmutableArray<ScreenRow> Rows()
     {
         var meter = _recipe.Rhythm.Meter;
-        var counts = new CountRow(_notes.Select(note => note.Note.Onset), meter, music.Syllables);
-        var firstBar = WrittenScore.BeginsWithPickUp(_recipe, music) ? 0 : 1;
+        var counts = new CountRow(_notes.Select(note => note.Note.Onset), meter, layout.Music.Syllables);
+        var firstBar = WrittenScore.BeginsWithPickUp(_recipe, layout.Music) ? 0 : 1;
         var times = MoveTimes.Of(measured.Realization, tempoBpm);
         return [.. _notes.Select((note, index) => RowOf(note, index))];
 
@@ -64,7 +64,7 @@ internal sealed class ScreenWords(Measurement measured, double tempoBpm, ScoreOp
                 (int)(note.Note.Onset / meter.Bar).Floor() + firstBar,
                 counts.At(note.Note.Onset),
                 string.Join(" ", note.Tones.Select(tone => tone.Place)),
-                string.Join(" ", note.Tones.Select(tone => tone.Tone.Pitch)),
+                string.Join(" ", note.Tones.Select(tone => layout.Options.Style.Of(tone.Tone.Pitch))),
                 note.Finger,
                 note.Stroke,
                 measured.Demands[index].FrettingMs,

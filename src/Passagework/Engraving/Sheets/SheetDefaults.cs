@@ -10,10 +10,6 @@ namespace Passagework.Engraving.Sheets;
 /// <summary>The words of a sheet as far as they follow from a measured exercise; a teacher changes what should differ.</summary>
 public static class SheetDefaults
 {
-    // Chosen by us: the work begins well below the ceiling of the player, and aims a little below it.
-    private const double StartShare = 0.7;
-    private const double GoalShare = 0.95;
-    private const double StartOfGoal = StartShare / GoalShare;
     private const int LeastTempo = 20;
     private const int MostTempo = 400;
 
@@ -40,10 +36,12 @@ public static class SheetDefaults
     internal static string TitleOf(Recipe recipe) => recipe.Title ?? recipe.Id ?? "An exercise";
 
     /// <summary>The words of one exercise, measured for the student's level.</summary>
-    public static SheetContent Of(Measurement measurement)
+    /// <param name="measurement">The exercise.</param>
+    /// <param name="style">Where the room's plans start and aim.</param>
+    public static SheetContent Of(Measurement measurement, RoomStyle style = default)
     {
         var recipe = measurement.Realization.Line.Recipe;
-        var (start, goal) = Tempos(measurement);
+        var (start, goal) = Tempos(measurement, style.Plan);
         var strain = Strain.Of(measurement);
         var minutes = strain is null ? UsualMinutes : StrainedMinutes;
         return new SheetContent
@@ -67,11 +65,11 @@ public static class SheetDefaults
     }
 
     /// <summary>Start and goal in felt beats a minute; the tempo that the recipe asks for is the goal.</summary>
-    private static (int Start, int Goal) Tempos(Measurement measurement)
+    private static (int Start, int Goal) Tempos(Measurement measurement, PlanShares plan)
     {
         var ceiling = measurement.Bpm ?? PlainCeiling;
-        var goal = measurement.Realization.Line.Recipe.Rhythm.TempoBpm ?? ceiling * GoalShare;
-        var start = Math.Min(ceiling * StartShare, goal * StartOfGoal);
+        var goal = measurement.Realization.Line.Recipe.Rhythm.TempoBpm ?? ceiling * plan.Goal / 100;
+        var start = Math.Min(ceiling * plan.Start / 100, goal * plan.Start / plan.Goal);
         return (Even(start), Even(goal));
     }
 

@@ -1,5 +1,7 @@
 using Passagework.Engraving.Pictures;
 using Passagework.Engraving.Scores;
+using Passagework.Exercises;
+using Passagework.Notation;
 
 namespace Passagework.Engraving.Sheets;
 
@@ -14,6 +16,14 @@ public sealed record SheetOptions
 
     /// <summary>How the music is engraved; its width is set by the sheet, and bars are not numbered.</summary>
     public ScoreOptions Music { get; init; } = new();
+
+    /// <summary>Sheets of a room: its numbers of boxes, names of notes and counting.</summary>
+    public static SheetOptions Of(RoomStyle style) =>
+        new()
+        {
+            Neck = new FretboardOptions { Style = style },
+            Music = new ScoreOptions { Syllables = CountSyllables.Of(style.Counting) },
+        };
 }
 
 /// <summary>A size of paper, upright.</summary>

@@ -19,6 +19,9 @@ public sealed record Axis
     /// <summary>The present value as text that <see cref="IdeaChange.Set"/> takes.</summary>
     public required string Text { get; init; }
 
+    /// <summary>The present value as the room types it, which <see cref="IdeaChange.Type"/> takes.</summary>
+    public required string Typed { get; init; }
+
     /// <summary>The present value in words, such as <c>by one step</c>.</summary>
     public required string Value { get; init; }
 

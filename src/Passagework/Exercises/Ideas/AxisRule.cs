@@ -21,8 +21,20 @@ internal sealed record AxisRule(string Key, string Label)
     /// <summary>The words of a present value that is not among the choices; the text itself where none are given.</summary>
     public Func<Recipe, string>? Words { get; init; }
 
+    /// <summary>How a room says a value; null where all say it alike.</summary>
+    public Func<Recipe, RoomStyle, string, string>? Said { get; init; }
+
+    /// <summary>The value that a room means by what it types; null where all mean the same.</summary>
+    public Func<Recipe, RoomStyle, string, string>? Meant { get; init; }
+
+    /// <summary>How a room types a value; null where it is typed as it stands in a file.</summary>
+    public Func<Recipe, RoomStyle, string, string>? TypedAs { get; init; }
+
     /// <summary>What may be typed.</summary>
     public string? Typing { get; init; }
+
+    /// <summary>What a room that names notes otherwise may type; null where that is the same.</summary>
+    public Func<RoomStyle, string>? TypingIn { get; init; }
 
     /// <summary>Whether the page shows it at once.</summary>
     public Func<Recipe, bool> IsUsual { get; init; } = _ => true;
@@ -34,18 +46,18 @@ internal sealed record AxisRule(string Key, string Label)
     public bool IsRow { get; init; } = true;
 
     /// <summary>The axis as a recipe has it; null where it has none.</summary>
-    public Axis? Of(Recipe recipe)
+    public Axis? Of(Recipe recipe, RoomStyle style)
     {
         if (Text(recipe) is not { } text)
         {
             return null;
         }
 
-        var choices = Choices(recipe).ToImmutableArray();
+        var choices = Spoken(recipe, style).ToImmutableArray();
         var index = IndexOf(choices, text);
         if (index < 0 && !choices.IsEmpty)
         {
-            choices = choices.Insert(0, new AxisChoice(text, Words?.Invoke(recipe) ?? text));
+            choices = choices.Insert(0, new AxisChoice(text, Present(recipe, style, text)));
             index = 0;
         }
 
@@ -54,10 +66,11 @@ internal sealed record AxisRule(string Key, string Label)
             Key = Key,
             Label = Label,
             Text = text,
-            Value = index >= 0 ? choices[index].Words : Words?.Invoke(recipe) ?? text,
+            Typed = TypedAs?.Invoke(recipe, style, text) ?? text,
+            Value = index >= 0 ? choices[index].Words : Present(recipe, style, text),
             Choices = choices,
             Index = index < 0 ? null : index,
-            Typing = Typing,
+            Typing = TypingIn?.Invoke(style) ?? Typing,
             IsUsual = IsUsual(recipe),
             Backward = Neighbour(choices, index, -1)?.Short,
             Forward = Neighbour(choices, index, 1)?.Short,
@@ -75,6 +88,14 @@ internal sealed record AxisRule(string Key, string Label)
         var next = Wraps ? WholeNumbers.Modulo(index + steps, choices.Length) : index + steps;
         return next >= 0 && next < choices.Length ? choices[next] : null;
     }
+
+    private IEnumerable<AxisChoice> Spoken(Recipe recipe, RoomStyle style) =>
+        Said is null
+            ? Choices(recipe)
+            : Choices(recipe).Select(choice => new AxisChoice(choice.Key, Said(recipe, style, choice.Key)));
+
+    private string Present(Recipe recipe, RoomStyle style, string text) =>
+        Said?.Invoke(recipe, style, text) ?? Words?.Invoke(recipe) ?? text;
 
     private static int IndexOf(ImmutableArray<AxisChoice> choices, string text)
     {

@@ -12,12 +12,12 @@ internal static class DetailWords
     private const int UsualNotesPerBeat = 4;
 
     /// <summary>In the order in which they are told; empty where all is as usual.</summary>
-    public static IEnumerable<string> Of(Recipe recipe) =>
+    public static IEnumerable<string> Of(Recipe recipe, RoomStyle style) =>
         Rhythm(recipe)
             .Concat(recipe.Cell is { } cell ? OfCell(cell) : [])
             .Concat(Picking(recipe.Picking))
             .Concat(Fretting(recipe.Fretting))
-            .Concat(Instrument(recipe));
+            .Concat(Instrument(recipe, style));
 
     private static IEnumerable<string> Rhythm(Recipe recipe)
     {
@@ -158,20 +158,20 @@ internal static class DetailWords
         }
     }
 
-    private static IEnumerable<string> Instrument(Recipe recipe)
+    private static IEnumerable<string> Instrument(Recipe recipe, RoomStyle style)
     {
         var board = recipe.Instrument;
         if (!board.Tuning.Equals(Tuning.Standard))
         {
             yield return board.Tuning.Name is { } name
                 ? $"in {name} tuning"
-                : $"tuned {PrintedSigns.Of(board.Tuning.Text)}";
+                : $"tuned {style.Of(board.Tuning)}";
         }
 
         if (board.Capo > 0)
         {
             var sounding = recipe.Notes is { } notes
-                ? $", where it sounds in {PrintedSigns.Of($"{notes.Transposed(board.Capo).Root}")}"
+                ? $", where it sounds in {style.Of(notes.Transposed(board.Capo).Root)}"
                 : "";
             yield return $"with a capo at fret {AxisText.Of(board.Capo)}{sounding}";
         }

@@ -6,14 +6,15 @@ namespace Passagework.Exercises.Ideas;
 /// <summary>A cell in words, as the beginning of a sentence.</summary>
 /// <param name="recipe">The exercise; it has a cell.</param>
 /// <param name="way">Which way the line goes.</param>
-internal sealed class FigureWords(Recipe recipe, WayOfLine way)
+/// <param name="style">How the room calls things.</param>
+internal sealed class FigureWords(Recipe recipe, WayOfLine way, RoomStyle style)
 {
     private readonly Cell _cell = recipe.Cell!;
     private readonly CellFigure _figure = CellFigure.Of(recipe.Cell!.Offsets);
 
     // Of chosen places and of one side of a box the next is not the neighbour in the scale.
     private readonly bool _hasNeighbours = recipe.Layout is not (Layout.Given or Layout.OneSide);
-    private readonly string _scale = recipe.Notes is { } notes ? ScaleWords.Of(notes) : "the notes";
+    private readonly string _scale = recipe.Notes is { } notes ? ScaleWords.Of(notes, style) : "the notes";
 
     /// <summary>Such as <c>five neighbouring notes of the A minor pentatonic</c>, with what is held or silent in it.</summary>
     public string Phrase() => RestBefore() + Notes() + Held() + RestAfter();

@@ -21,11 +21,11 @@ public static class IdeaAxes
     ];
 
     /// <summary>The eight groups in the order of the page.</summary>
-    public static ImmutableArray<AxisGroup> Of(Recipe recipe) =>
+    public static ImmutableArray<AxisGroup> Of(Recipe recipe, RoomStyle style = default) =>
         [
             .. Groups.Select(group => new AxisGroup(
                 group.Key,
-                [.. group.Rules.Select(rule => rule.Of(recipe)).OfType<Axis>()]
+                [.. group.Rules.Select(rule => rule.Of(recipe, style)).OfType<Axis>()]
             )),
         ];
 

@@ -12,9 +12,9 @@ public static class IdeaChange
     /// The recipe with an axis set to one of its choices, by key or by words, or to a typed value. The fault of an
     /// impossible value stands at the axis and says what is possible.
     /// </summary>
-    public static Outcome<Recipe> Set(Recipe recipe, string key, string value)
+    public static Outcome<Recipe> Set(Recipe recipe, string key, string value, RoomStyle style = default)
     {
-        if (Find(recipe, key).TryGet(out var found, out var unknown))
+        if (Find(recipe, key, style).TryGet(out var found, out var unknown))
         {
             return Apply(recipe, found, value.Trim());
         }
@@ -22,13 +22,28 @@ public static class IdeaChange
         return unknown;
     }
 
+    /// <summary>The recipe with an axis set to what a room has typed: its own words mean what it means by them.</summary>
+    public static Outcome<Recipe> Type(Recipe recipe, string key, string typed, RoomStyle style)
+    {
+        if (!Find(recipe, key, style).TryGet(out var found, out var unknown))
+        {
+            return unknown;
+        }
+
+        var text = typed.Trim();
+        return text == found.Axis.Value
+            ? recipe
+            : Apply(recipe, found, found.Rule.Meant?.Invoke(recipe, style, text) ?? text);
+    }
+
     /// <summary>The recipe with an axis moved along its choices; refused at their end.</summary>
     /// <param name="recipe">The exercise.</param>
     /// <param name="key">The axis.</param>
     /// <param name="steps">1 for the next value, −1 for the one before.</param>
-    public static Outcome<Recipe> Step(Recipe recipe, string key, int steps)
+    /// <param name="style">How the room calls things.</param>
+    public static Outcome<Recipe> Step(Recipe recipe, string key, int steps, RoomStyle style = default)
     {
-        if (!Find(recipe, key).TryGet(out var found, out var unknown))
+        if (!Find(recipe, key, style).TryGet(out var found, out var unknown))
         {
             return unknown;
         }
@@ -43,8 +58,8 @@ public static class IdeaChange
             );
     }
 
-    private static Outcome<(AxisRule Rule, Axis Axis)> Find(Recipe recipe, string key) =>
-        IdeaAxes.RuleOf(recipe, key) is { } rule && rule.Of(recipe) is { } axis
+    private static Outcome<(AxisRule Rule, Axis Axis)> Find(Recipe recipe, string key, RoomStyle style) =>
+        IdeaAxes.RuleOf(recipe, key) is { } rule && rule.Of(recipe, style) is { } axis
             ? (rule, axis)
             : new Fault(
                 $"this exercise has no control {Quote.Short(key)}",

@@ -1,5 +1,4 @@
 using Passagework.Foundation;
-using Passagework.Instrument;
 
 namespace Passagework.Exercises.Ideas;
 
@@ -15,19 +14,19 @@ public static class IdeaSentence
     /// laid out is still told as it was meant.
     /// </summary>
     /// <param name="recipe">The exercise.</param>
-    /// <param name="boxes">How the teacher numbers the boxes.</param>
-    public static string Of(Recipe recipe, BoxNumbering boxes = default)
+    /// <param name="style">How the room calls things.</param>
+    public static string Of(Recipe recipe, RoomStyle style = default)
     {
-        var details = string.Join(", ", DetailWords.Of(recipe));
-        var parts = new[] { Idea(recipe, boxes), Ending(recipe.Movement.Ending), details };
+        var details = string.Join(", ", DetailWords.Of(recipe, style));
+        var parts = new[] { Idea(recipe, style), Ending(recipe.Movement.Ending), details };
         return NumberWords.Sentence(string.Join("; ", parts.Where(part => part.Length > 0))) + ".";
     }
 
-    private static string Idea(Recipe recipe, BoxNumbering boxes)
+    private static string Idea(Recipe recipe, RoomStyle style)
     {
         if (recipe.Written is { } written)
         {
-            return Written(recipe, written);
+            return Written(recipe, written, style);
         }
 
         if (recipe.Cell is not { } cell || recipe.Layout is null)
@@ -36,17 +35,17 @@ public static class IdeaSentence
         }
 
         var way = WayOfLine.Of(recipe);
-        var motion = new MotionWords(recipe, way, boxes);
+        var motion = new MotionWords(recipe, way, style);
         var plain = cell is { Offsets.Length: 1 } && recipe.Movement.Step != 0;
         return plain && recipe.Notes is { } notes
-            ? motion.Straight(ScaleWords.Of(notes))
-            : new FigureWords(recipe, way).Phrase() + motion.Phrase();
+            ? motion.Straight(ScaleWords.Of(notes, style))
+            : new FigureWords(recipe, way, style).Phrase() + motion.Phrase();
     }
 
-    private static string Written(Recipe recipe, WrittenLine written)
+    private static string Written(Recipe recipe, WrittenLine written, RoomStyle style)
     {
         var notes = written.Entries.Count(entry => !entry.IsRest);
-        var key = recipe.Notes is { } set ? $" in {ScaleWords.KeyOf(set)}" : "";
+        var key = recipe.Notes is { } set ? $" in {ScaleWords.KeyOf(set, style)}" : "";
         return $"{NumberWords.InFull(notes)} {(notes == 1 ? "note" : "notes")} as written{key}";
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Passagework.Foundation;
 using Passagework.Instrument;
+using Passagework.Theory;
 
 namespace Passagework.Exercises.Ideas;
 
@@ -10,15 +11,22 @@ internal static class InstrumentAxes
     private const string Usual = "usual";
     private static readonly ImmutableArray<int> ScaleLengths = [610, 628, 648, 686, 864];
 
+    private static readonly Tuning Example = Tuning.Read("D2 A2 D3 G3 B3 E4").OrThrow();
+
     public static ImmutableArray<AxisRule> Rules { get; } =
     [
         new("instrument.tuning", "tuning")
         {
             Text = recipe => recipe.Instrument.Tuning.Text,
-            Words = recipe => $"tuned {Theory.PrintedSigns.Of(recipe.Instrument.Tuning.Text)}",
-            Choices = _ => Tuning.Names.Select(name => new AxisChoice(name, $"{name} tuning")),
+            Choices = _ => Tuning.Names.Select(name => new AxisChoice(name, name)),
+            Said = (recipe, style, text) =>
+                Tuning.Names.Contains(text)
+                    ? $"{text} tuning"
+                    : $"tuned {style.Of(recipe.Instrument.Tuning)}",
+            TypedAs = (recipe, style, _) => style.Of(recipe.Instrument.Tuning),
+            Meant = (_, style, typed) => Notes(typed, style),
             Set = Retuned,
-            Typing = "a name, or notes from the lowest string such as D2 A2 D3 G3 B3 E4",
+            TypingIn = style => $"a name, or notes from the lowest string such as {style.Of(Example)}",
             IsUsual = recipe => !recipe.Instrument.Tuning.Equals(Tuning.Standard),
         },
         new("instrument.capo", "capo")
@@ -75,6 +83,21 @@ internal static class InstrumentAxes
                         : With(retuned, retuned.Instrument with { ScaleLengthsMm = [] })
                 )
             );
+
+    // Notes with octaves in the letters of a file; a name stays as it is.
+    private static string Notes(string typed, RoomStyle style) =>
+        Tuning.Names.Contains(typed)
+            ? typed
+            : typed
+                .Split(' ', StringSplitOptions.RemoveEmptyEntries)
+                .Select(word =>
+                {
+                    var octave = word.AsSpan().IndexOfAnyInRange('0', '9');
+                    return octave > 0 && PrintedNames.TryRead(word[..octave], style.Notes, out var name)
+                        ? $"{name}{word[octave..]}"
+                        : word;
+                })
+                .Join(" ");
 
     private static string LengthText(Fretboard board) =>
         board.ScaleLengthsMm.IsEmpty ? Usual : board.ScaleLengthsMm.Select(AxisText.Of).Join(",");

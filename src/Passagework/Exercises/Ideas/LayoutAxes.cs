@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Passagework.Foundation;
 using Passagework.Instrument;
 
@@ -16,6 +17,7 @@ internal static class LayoutAxes
         {
             Text = recipe => recipe.Layout is { } layout ? KeyOf(layout) : null,
             Choices = Kinds,
+            Said = Said,
             Set = Set,
         },
         .. LayoutParts.Rules,
@@ -43,19 +45,37 @@ internal static class LayoutAxes
     {
         foreach (var number in Enumerable.Range(1, recipe.Notes?.Semitones.Length ?? 0))
         {
-            yield return new AxisChoice($"box {AxisText.Of(number)}", $"box {AxisText.Of(number)}");
+            yield return Choice($"box {AxisText.Of(number)}");
         }
 
-        yield return new AxisChoice("joined", "two boxes joined");
-        yield return new AxisChoice("one-side", "one side of a box");
-        yield return new AxisChoice("per-string", "the same count on each string");
-        yield return new AxisChoice("diagonal", "diagonal");
-        yield return new AxisChoice("one-string", "one string");
-        yield return new AxisChoice("string-pair", "two strings");
-        yield return new AxisChoice("chain", "boxes up the neck");
-        yield return new AxisChoice("open", "open position");
-        yield return new AxisChoice(Places, "chosen places");
+        yield return Choice("joined");
+        yield return Choice("one-side");
+        yield return Choice("per-string");
+        yield return Choice("diagonal");
+        yield return Choice("one-string");
+        yield return Choice("string-pair");
+        yield return Choice("chain");
+        yield return Choice("open");
+        yield return Choice(Places);
     }
+
+    private static AxisChoice Choice(string key) => new(key, key);
+
+    private static string Said(Recipe recipe, RoomStyle style, string key) =>
+        key switch
+        {
+            "joined" => "two boxes joined",
+            "one-side" => "one side of a box",
+            "per-string" => "the same count on each string",
+            "diagonal" => "diagonal",
+            "one-string" => "one string",
+            "string-pair" => "two strings",
+            "chain" => "boxes up the neck",
+            "open" => "open position",
+            Places => "chosen places",
+            _ =>
+                $"box {style.Box(int.Parse(key["box ".Length..], CultureInfo.InvariantCulture), recipe.Notes)}",
+        };
 
     private static Outcome<Recipe> Set(Recipe recipe, string text)
     {

@@ -16,9 +16,9 @@ internal readonly record struct LayoutName(string Name, bool IsPlural)
     public string Its => IsPlural ? "their" : "its";
 
     /// <summary>The name of a recipe's layout, with the part of it that is used.</summary>
-    public static LayoutName Of(Recipe recipe, BoxNumbering boxes)
+    public static LayoutName Of(Recipe recipe, RoomStyle style)
     {
-        var whole = Whole(recipe, boxes);
+        var whole = Whole(recipe, style);
         var (from, to) = (recipe.Movement.From, recipe.Movement.To);
         return (from, to) switch
         {
@@ -35,10 +35,9 @@ internal readonly record struct LayoutName(string Name, bool IsPlural)
         };
     }
 
-    private static LayoutName Whole(Recipe recipe, BoxNumbering boxes)
+    private static LayoutName Whole(Recipe recipe, RoomStyle style)
     {
-        var count = recipe.Notes?.Semitones.Length ?? 1;
-        string Box(int number) => AxisText.Of(boxes.Shown(number, count));
+        string Box(int number) => style.Box(number, recipe.Notes);
         return recipe.Layout switch
         {
             Layout.Box box => new($"box {Box(box.Number)}{Near(box.Near)}", IsPlural: false),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Passagework.Foundation;
 using Passagework.Instrument;
 
@@ -12,7 +13,8 @@ internal static class LayoutParts
         new("layout.number", "box")
         {
             Text = recipe => recipe.Layout is Layout.OneSide side ? AxisText.Of(side.Number) : null,
-            Choices = recipe => AxisText.Range(1, Boxes(recipe), number => $"of box {number}"),
+            Choices = recipe => AxisText.Range(1, Boxes(recipe), AxisText.Of),
+            Said = (recipe, style, text) => $"of {Said(recipe, style, text)}",
             Set = RecipeChange.Box,
         },
         new("layout.side", "side")
@@ -31,17 +33,19 @@ internal static class LayoutParts
                 Enumerable
                     .Range(1, Boxes(recipe))
                     .Select(first => (First: first, Second: (first % Boxes(recipe)) + 1))
-                    .Select(pair => new AxisChoice(
-                        Pair(pair.First, pair.Second),
-                        $"boxes {pair.First} and {pair.Second}"
-                    )),
+                    .Select(pair => Pair(pair.First, pair.Second))
+                    .Select(pair => new AxisChoice(pair, pair)),
+            Said = Said,
             Set = (recipe, text) => RecipeChange.Box(recipe, TypedText.Words(text).FirstOrDefault() ?? ""),
         },
         new("layout.boxes", "boxes")
         {
             Text = recipe => BoxList(recipe)?.Join(" "),
-            Words = recipe => Boxed(BoxList(recipe) ?? [1]),
-            Choices = recipe => Lists(recipe).Select(list => new AxisChoice(list.Join(" "), Boxed(list))),
+            Choices = recipe =>
+                Lists(recipe).Select(list => list.Join(" ")).Select(list => new AxisChoice(list, list)),
+            Said = Said,
+            Meant = Meant,
+            TypedAs = (recipe, style, text) => Shown(recipe, style, text).Join(" "),
             Set = (recipe, text) =>
                 TypedText.Wholes(text, 1, 12).Then(boxes => Laid(recipe, layout => WithBoxes(layout, boxes))),
             Typing = "numbers of boxes in the order played, such as 1 2 3",
@@ -126,7 +130,18 @@ internal static class LayoutParts
         }
     }
 
-    private static string Boxed(ImmutableArray<int> boxes) => Numbered.Boxes([.. boxes.Select(AxisText.Of)]);
+    // Box numbers of a value as the room counts them.
+    private static string Said(Recipe recipe, RoomStyle style, string text) =>
+        Numbered.Boxes([.. Shown(recipe, style, text)]);
+
+    private static IEnumerable<string> Shown(Recipe recipe, RoomStyle style, string text) =>
+        text.Split(' ')
+            .Select(word => style.Box(int.Parse(word, CultureInfo.InvariantCulture), recipe.Notes));
+
+    private static string Meant(Recipe recipe, RoomStyle style, string typed) =>
+        TypedText.Wholes(typed, 1, Boxes(recipe)).TryGet(out var shown, out _)
+            ? shown.Select(box => style.Boxes.Read(box, Boxes(recipe))).Join(" ")
+            : typed;
 
     private static Layout WithBoxes(Layout layout, ImmutableArray<int> boxes) =>
         layout is Layout.StringPair pair

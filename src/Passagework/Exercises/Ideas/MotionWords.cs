@@ -4,10 +4,10 @@ using Passagework.Instrument;
 namespace Passagework.Exercises.Ideas;
 
 /// <summary>How a cell goes through its layout, in words.</summary>
-internal sealed class MotionWords(Recipe recipe, WayOfLine way, BoxNumbering boxes)
+internal sealed class MotionWords(Recipe recipe, WayOfLine way, RoomStyle style)
 {
     private readonly Movement _movement = recipe.Movement;
-    private readonly LayoutName _layout = LayoutName.Of(recipe, boxes);
+    private readonly LayoutName _layout = LayoutName.Of(recipe, style);
     private readonly bool _isOne = CellFigure.Of(recipe.Cell!.Offsets).Kind == FigureKind.One;
 
     // Chosen places need not climb, and boxes one after another share pitches: there a line goes on and back.

@@ -7,15 +7,28 @@ namespace Passagework.Exercises.Ideas;
 /// <summary>Root and scale.</summary>
 internal static class NotesAxes
 {
+    private const string Letters = "a letter A to G, with # or b";
+
     public static ImmutableArray<AxisRule> Rules { get; } =
     [
         new("notes.root", "root")
         {
             Text = recipe => recipe.Notes?.Root.ToString() ?? Unnamed(recipe),
-            Words = _ => "no root named",
             Choices = Roots,
+            Said = (_, style, text) =>
+                NoteName.TryParse(text, out var root) ? style.Of(root) : "no root named",
+            TypedAs = (_, style, text) => NoteName.TryParse(text, out var root) ? style.Of(root) : text,
+            Meant = (_, style, typed) =>
+                PrintedNames.TryRead(typed, style.Notes, out var root) ? $"{root}" : typed,
             Set = Root,
-            Typing = "a letter A to G, with # or b",
+            Typing = Letters,
+            TypingIn = style =>
+                style.Notes switch
+                {
+                    NoteNaming.LettersWithH => "a name such as C, Fis, B or H",
+                    NoteNaming.Syllables => "a name Do to Si, with # or b",
+                    _ => Letters,
+                },
             Wraps = true,
         },
         new("notes.scale", "scale")
@@ -43,7 +56,7 @@ internal static class NotesAxes
                     ? notes.Root
                     : RootNames.Usual(pitchClass, notes?.IsMinor ?? true)
             )
-            .Select(root => new AxisChoice($"{root}", PrintedSigns.Of($"{root}")));
+            .Select(root => new AxisChoice($"{root}", $"{root}"));
     }
 
     // A written line that names none takes all twelve notes on that root: nothing is claimed about its scale.
@@ -59,6 +72,6 @@ internal static class NotesAxes
             {
                 Notes = all,
             }
-            : TypedText.Unread(text, "note", "a letter A to G, with # or b");
+            : TypedText.Unread(text, "note", Letters);
     }
 }

@@ -41,9 +41,10 @@ public sealed record Rungs(ImmutableArray<Rung> All)
     /// The ladder for a player. Of all changes of one thing those are taken that change the top tempo least and yet
     /// clearly, so that a step is a step and no leap.
     /// </summary>
-    public static Outcome<Rungs> Of(Recipe recipe, Player player) =>
-        Measurer.Measure(recipe, player).Then<Rungs>(measured => Of(measured));
+    public static Outcome<Rungs> Of(Recipe recipe, Player player, RoomStyle style = default) =>
+        Measurer.Measure(recipe, player).Then<Rungs>(measured => Of(measured, style));
 
     /// <summary>The same for an exercise that is already measured.</summary>
-    public static Rungs Of(Measurement measured) => new(new RungSearch(measured).Search());
+    public static Rungs Of(Measurement measured, RoomStyle style = default) =>
+        new(new RungSearch(measured, style).Search());
 }

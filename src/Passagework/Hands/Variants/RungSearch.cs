@@ -6,14 +6,14 @@ using Passagework.Foundation;
 namespace Passagework.Hands.Variants;
 
 /// <summary>Measures every variation and picks the steps of the ladder.</summary>
-internal sealed class RungSearch(Measurement written)
+internal sealed class RungSearch(Measurement written, RoomStyle style)
 {
     private readonly Recipe _recipe = written.Realization.Line.Recipe;
 
     public ImmutableArray<Rung> Search()
     {
         var tried = Variations
-            .Of(_recipe)
+            .Of(_recipe, style)
             .Select(variation => (Variation: variation, Measured: Measured(variation.Recipe)))
             .Where(form => form.Measured is not null)
             .Select(form => new Form(form.Variation, form.Measured!))
@@ -78,7 +78,7 @@ internal sealed class RungSearch(Measurement written)
     // Such as "box 1, four to the beat, from a down-stroke".
     private string AsWritten()
     {
-        var layout = _recipe.Layout is null ? "as written" : LayoutName.Of(_recipe, default).Name;
+        var layout = _recipe.Layout is null ? "as written" : LayoutName.Of(_recipe, style).Name;
         var notes = $"{NumberWords.Of(_recipe.Rhythm.NotesPerBeat)} to the beat";
         var first = _recipe.Picking.First switch
         {

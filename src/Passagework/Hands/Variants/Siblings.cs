@@ -20,8 +20,8 @@ public static class Siblings
     /// <summary>The idea in every box of its scale; empty where its layout has no box.</summary>
     /// <param name="recipe">The exercise.</param>
     /// <param name="player">For whom.</param>
-    /// <param name="boxes">How the teacher numbers the boxes.</param>
-    public static ImmutableArray<Sibling> Boxes(Recipe recipe, Player player, BoxNumbering boxes = default)
+    /// <param name="style">How the room calls things.</param>
+    public static ImmutableArray<Sibling> Boxes(Recipe recipe, Player player, RoomStyle style = default)
     {
         var count = recipe.Notes?.Semitones.Length ?? 0;
         var has = recipe.Layout is Layout.Box or Layout.OneSide or Layout.Joined or Layout.StringPair;
@@ -32,7 +32,7 @@ public static class Siblings
                     .Range(1, count)
                     .Select(box =>
                         Of(
-                            $"box {AxisText.Of(boxes.Shown(box, count))}",
+                            $"box {style.Box(box, recipe.Notes)}",
                             RecipeChange.Box(recipe, AxisText.Of(box)),
                             recipe,
                             player
@@ -43,7 +43,7 @@ public static class Siblings
     }
 
     /// <summary>The idea on all twelve roots, from C up, the present one as the teacher calls it; empty where none is named.</summary>
-    public static ImmutableArray<Sibling> Keys(Recipe recipe, Player player) =>
+    public static ImmutableArray<Sibling> Keys(Recipe recipe, Player player, RoomStyle style = default) =>
         recipe.Notes is { } notes
             ?
             [
@@ -54,9 +54,7 @@ public static class Siblings
                             ? notes.Root
                             : RootNames.Usual(pitchClass, notes.IsMinor)
                     )
-                    .Select(root =>
-                        Of(PrintedSigns.Of($"{root}"), KeyChange.ToRoot(recipe, root), recipe, player)
-                    ),
+                    .Select(root => Of(style.Of(root), KeyChange.ToRoot(recipe, root), recipe, player)),
             ]
             : [];
 

@@ -13,12 +13,12 @@ internal static class Variations
     private static readonly int[] Divisions = [1, 2, 3, 4, 6, 8];
 
     /// <summary>Those that the exercise allows.</summary>
-    public static IEnumerable<Variation> Of(Recipe recipe) =>
+    public static IEnumerable<Variation> Of(Recipe recipe, RoomStyle style = default) =>
         Strokes(recipe)
             .Concat(NoteValues(recipe))
             .Concat(recipe.Cell is { } cell ? Cells(recipe, cell) : [])
             .Concat(Steps(recipe))
-            .Concat(Boxes(recipe))
+            .Concat(Boxes(recipe, style))
             .Concat(FewerStrings(recipe));
 
     /// <summary>The exercise with the other first stroke; null where there is no such choice.</summary>
@@ -146,7 +146,7 @@ internal static class Variations
         }
     }
 
-    private static IEnumerable<Variation> Boxes(Recipe recipe)
+    private static IEnumerable<Variation> Boxes(Recipe recipe, RoomStyle style)
     {
         if (recipe is not { Layout: Layout.Box box, Notes: { } notes })
         {
@@ -156,7 +156,7 @@ internal static class Variations
         var next = (box.Number % notes.Semitones.Length) + 1;
         if (RecipeChange.Box(recipe, AxisText.Of(next)).TryGet(out var other, out _))
         {
-            yield return new Variation($"in box {AxisText.Of(next)}", other);
+            yield return new Variation($"in box {style.Box(next, notes)}", other);
         }
     }
 

@@ -127,7 +127,7 @@ public sealed class DecisionTests
     {
         await using var room = await Room.Open();
         var deliberation = room.Feature<Deliberation>();
-        await deliberation.Resume(2);
+        await deliberation.Resume(new Asked());
         await deliberation.Begin(["groups-of-five", "groups-of-three"], null);
         var criterion = Passagework.Choosing.Measures.Criteria.ComesOutEven;
         Assert.Equal("Groups of five", deliberation.Answer!.Exercises[0].Title);
@@ -153,7 +153,7 @@ public sealed class DecisionTests
         var clock = new Clock();
         await using var room = await Room.Open(clock);
         var deliberation = room.Feature<Deliberation>();
-        await deliberation.Resume(2);
+        await deliberation.Resume(new Asked { Level = 2 });
         await deliberation.Begin(["groups-of-five", "groups-of-three"], null);
         foreach (var (weight, after) in new[] { (99, 0.3), (98, 0.9), (97, 1.1), (96, 0.3), (97, 0.2) })
         {

@@ -65,7 +65,7 @@ public sealed class WeighExercisesTests
             answer.Turn
         );
         Assert.True(answer.IsUnordered);
-        Assert.Equal("A minor pentatonic, box 1", answer.Exercises[0].Where);
+        Assert.Equal("A minor pentatonic, box 1", answer.Exercises[0].Where(default));
         Assert.Equal("staying power", answer.Exercises[0].HeldBackBy);
     }
 

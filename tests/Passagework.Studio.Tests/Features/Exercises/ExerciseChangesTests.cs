@@ -28,6 +28,25 @@ public sealed class ExerciseChangesTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Marks_of_one_of_the_library_go_along_with_the_own_one_it_becomes()
+    {
+        var marking = _room.Feature<MarkExercise>();
+        var library = await Open("groups-of-five-up");
+        Assert.Null(await marking.Mark(library.Key, "fits my band", "80", Stop));
+
+        var changed = await Change(library, WithStep(library, 2), "to 2");
+        var copied = Kept(await _room.Feature<CopyExercise>().Copy(library, library.Recipe, Stop));
+        var noted = Kept(await _room.Feature<AnnotateExercise>().Annotate(library, "slowly", [], Stop));
+
+        foreach (var own in new[] { changed, copied, noted })
+            Assert.Equal([("fits-my-band", 80)], await marking.Read(own.Key, Stop));
+
+        Assert.Null(await marking.Mark(changed.Key, "fits my band", "30", Stop));
+        Assert.Equal([("fits-my-band", 80)], await marking.Read(library.Key, Stop));
+        Assert.Equal([("fits-my-band", 30)], await marking.Read(changed.Key, Stop));
+    }
+
+    [Fact]
     public async Task Every_change_can_be_undone_to_the_start_and_done_again()
     {
         var exercise = await Open("groups-of-five-up");

@@ -1,5 +1,6 @@
 using Passagework.Engraving.Sheets;
 using Passagework.Exercises;
+using Passagework.Foundation;
 using Passagework.Hands;
 
 namespace Passagework.Tests.Engraving.Sheets;
@@ -40,6 +41,18 @@ public sealed class SheetDefaultsTests
 
         Assert.InRange(bpm, 73, 76);
         Assert.Equal("\uECA5 = 52, up to 70; four notes to the beat", words);
+    }
+
+    [Fact]
+    public void A_room_that_plans_from_50_to_80_has_its_own_tempi()
+    {
+        var measured = Played.Measured("groups-of-five-up");
+        var style = new RoomStyle { Plan = PlanShares.Of(50, 80).OrThrow() };
+
+        Assert.Equal(
+            "\uECA5 = 38, up to 60; four notes to the beat",
+            string.Concat(SheetDefaults.Of(measured, style).Tempo.Select(phrase => phrase.Text))
+        );
     }
 
     [Fact]

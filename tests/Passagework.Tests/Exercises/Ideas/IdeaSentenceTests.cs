@@ -115,7 +115,10 @@ public class IdeaSentenceTests
     public void Boxes_have_the_numbers_that_the_teacher_gives_them() =>
         Assert.Contains(
             "up through box 4 to its top",
-            IdeaSentence.Of(Library.Find("groups-of-five-up").OrThrow().Recipe, BoxNumbering.WithRootBox(4)),
+            IdeaSentence.Of(
+                Library.Find("groups-of-five-up").OrThrow().Recipe,
+                new RoomStyle { Boxes = BoxNumbering.WithRootBox(4) }
+            ),
             StringComparison.Ordinal
         );
 

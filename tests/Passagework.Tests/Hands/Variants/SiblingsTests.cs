@@ -33,7 +33,11 @@ public class SiblingsTests
     [Fact]
     public void Boxes_have_the_numbers_that_the_teacher_gives_them()
     {
-        var boxes = Siblings.Boxes(Recipe("groups-of-five-up"), Intermediate, BoxNumbering.WithRootBox(4));
+        var boxes = Siblings.Boxes(
+            Recipe("groups-of-five-up"),
+            Intermediate,
+            new RoomStyle { Boxes = BoxNumbering.WithRootBox(4) }
+        );
 
         Assert.Equal(["box 4", "box 5", "box 1", "box 2", "box 3"], boxes.Select(box => box.Words));
     }
