@@ -20,9 +20,21 @@ internal sealed class RestingMemory(TimeProvider time) : BackgroundService
     /// <inheritdoc/>
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
+        try
+        {
+            await LookNowAndThen(stoppingToken);
+        }
+        catch (OperationCanceledException)
+        {
+            // The studio closes.
+        }
+    }
+
+    private async Task LookNowAndThen(CancellationToken stop)
+    {
         var (seen, collected) = (0L, 0L);
         using var timer = new PeriodicTimer(Look, time);
-        while (await timer.WaitForNextTickAsync(stoppingToken))
+        while (await timer.WaitForNextTickAsync(stop))
         {
             var now = GC.GetTotalAllocatedBytes();
             if (IsTime(now - seen, now - collected))

@@ -121,6 +121,8 @@ public sealed class SettingsPageTests(Chromium chromium, OneStudio one)
         Assert.Equal("Bb", await desk.Page.Locator("[data-axis='notes.root']").InputValueAsync());
         Assert.Equal("box 4", await Chosen(desk, "layout"));
         Assert.Contains("box 4, four to the beat", page, StringComparison.Ordinal);
+        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "The same as a table" }).ClickAsync();
+        await desk.Page.Locator(".as-table tbody tr").First.WaitForAsync();
         var cells = await desk.Page.Locator(".as-table tbody tr").First.Locator("td").AllTextContentsAsync();
         Assert.Equal(("ta", "B2"), (cells[1], cells[3]));
         Assert.Equal("nylon strings", await ChosenIn(desk.Page.GetByLabel("String", new() { Exact = true })));

@@ -264,8 +264,7 @@ internal sealed class ExerciseDesk(
 
         var words = ShowsUnkept ? Unkept : what;
         await Keep(
-            before =>
-                goesOn ? change.GoOn(before, recipe, words) : change.Change(before, recipe, words),
+            before => goesOn ? change.GoOn(before, recipe, words) : change.Change(before, recipe, words),
             recipe,
             measured
         );

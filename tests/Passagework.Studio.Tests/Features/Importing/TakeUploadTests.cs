@@ -105,7 +105,7 @@ public sealed class TakeUploadTests : IAsyncLifetime
 
         var refused = Assert.IsType<ImportStep.Refused>(await Take(new ImportForm { Text = wide }));
 
-        Assert.Equal("bar 1 beat 1", refused.Fault.Where);
+        Assert.Equal("bar 1, beat 1", refused.Fault.Where);
         Assert.Contains("no hand can hold", refused.Fault.What, StringComparison.Ordinal);
     }
 
