@@ -61,13 +61,7 @@ internal static class StudioApp
         );
         StaticWebAssetsLoader.UseStaticWebAssets(builder.Environment, builder.Configuration);
         builder.WebHost.UseUrls(urls.Split(';'));
-        builder.Logging.SetMinimumLevel(LogLevel.Warning);
-        // That keys lie in the user's own folder unencrypted is meant, and no news to the user.
-        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Critical);
-        // A start that fails is said below in a line, and tried again at another port.
-        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
-        // What the disk refuses is said on the page.
-        builder.Logging.AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Critical);
+        KeepQuiet(builder.Logging);
         builder.Services.AddSingleton(options);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddHostedService<RestingMemory>();
@@ -93,6 +87,17 @@ internal static class StudioApp
         app.MapRazorComponents<App>()
             .AddInteractiveServerRenderMode(mode => mode.DisableWebSocketCompression = Loopback.IsOnly(urls));
         return app;
+    }
+
+    private static void KeepQuiet(ILoggingBuilder log)
+    {
+        log.SetMinimumLevel(LogLevel.Warning);
+        // That keys lie in the user's own folder unencrypted is meant, and no news to the user.
+        log.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Critical);
+        // A start that fails is said below in a line, and tried again at another port.
+        log.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
+        // What the disk refuses is said on the page.
+        log.AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Critical);
     }
 
     private static async Task<WebApplication?> Start(StudioOptions options)
