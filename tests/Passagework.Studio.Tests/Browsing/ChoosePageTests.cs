@@ -64,16 +64,16 @@ public sealed partial class ChoosePageTests
         await desk.Page.Keyboard.PressAsync("Home");
         var flip = double.Parse(turn.Groups["share"].Value, CultureInfo.InvariantCulture) / 100;
         var before = (int)Math.Floor(500 * (flip - 0.01) / (1 - (flip - 0.01)));
-        await Press(desk, "ArrowRight", before);
+        await desk.Press("ArrowRight", before);
         await Shows(desk, "Groups of five");
         var after = (int)Math.Ceiling(500 * (flip + 0.01) / (1 - (flip + 0.01)));
-        await Press(desk, "ArrowRight", after - before);
+        await desk.Press("ArrowRight", after - before);
         await Shows(desk, Capital(turn.Groups["then"].Value));
 
         // Presses within a second are one step: the next is to be one of its own.
         await Button(desk, $" to {after}").WaitForAsync();
         await desk.Page.WaitForTimeoutAsync(1_500);
-        await Press(desk, "Home", 1);
+        await desk.Press("Home");
         await desk
             .Page.GetByText("nothing counts")
             .WaitForAsync(new() { State = WaitForSelectorState.Detached });
@@ -363,12 +363,6 @@ public sealed partial class ChoosePageTests
 
     private static Task Shows(Desk desk, string leader) =>
         desk.Page.Locator(".ranked li").First.GetByText(leader, new() { Exact = true }).WaitForAsync();
-
-    private static async Task Press(Desk desk, string key, int times)
-    {
-        for (var time = 0; time < times; time++)
-            await desk.Page.Keyboard.PressAsync(key);
-    }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 

@@ -116,6 +116,13 @@ internal sealed class Desk : IAsyncDisposable
         await Page.EmulateMediaAsync(new() { ColorScheme = schemes[0] });
     }
 
+    /// <summary>Presses a key, once or some times.</summary>
+    public async Task Press(string key, int times = 1)
+    {
+        for (var time = 0; time < times; time++)
+            await Page.Keyboard.PressAsync(key);
+    }
+
     /// <summary>Pixels by which the page is wider than the window.</summary>
     public Task<int> Overflow() =>
         Page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)");

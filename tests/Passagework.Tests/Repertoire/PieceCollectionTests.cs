@@ -34,7 +34,11 @@ public class PieceCollectionTests
 
         Assert.Equal(["good"], music.Pieces.Select(piece => piece.Name));
         Assert.Equal(["bad", "single"], music.LeftOut.Select(piece => piece.Name));
-        Assert.StartsWith("bar 1 beat 1: the lock on note 0", music.LeftOut[0].Why, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "bar 1, beat 1: the lock on note 0",
+            music.LeftOut[0].Why,
+            StringComparison.Ordinal
+        );
         Assert.Equal("one note is no melody", music.LeftOut[1].Why);
     }
 
