@@ -16,8 +16,6 @@ internal sealed class Desk : IAsyncDisposable
     /// <summary>Width of a phone.</summary>
     public const int Phone = 390;
 
-    private static readonly bool KeepsPictures = Environment.GetEnvironmentVariable("PICTURES") is not null;
-
     private readonly IBrowserContext _context;
     private readonly List<string> _faults = [];
 
@@ -84,12 +82,9 @@ internal sealed class Desk : IAsyncDisposable
     /// <summary>Another page of the same user.</summary>
     public async Task<IPage> SecondPage() => await _context.NewPageAsync();
 
-    /// <summary>Keeps a picture of the whole page in the output folder, where they are asked for.</summary>
+    /// <summary>Keeps a picture of the whole page in the output folder.</summary>
     public async Task Picture(string name)
     {
-        if (!KeepsPictures)
-            return;
-
         var folder = Path.Combine(Repository.Root, "artifacts", "screens");
         Directory.CreateDirectory(folder);
         await Page.EvaluateAsync("document.fonts.ready");
@@ -99,7 +94,7 @@ internal sealed class Desk : IAsyncDisposable
                 Path = Path.Combine(folder, name + ".png"),
                 FullPage = true,
                 // At rest, where it covers nothing of a picture that is higher than the window.
-                Style = ".play { position: static; }",
+                Style = ".play { position: static !important; }",
             }
         );
     }
