@@ -110,7 +110,9 @@ public sealed class ExercisePageTests(Chromium chromium, OneStudio one, ITestOut
         await field.PressAsync("Enter");
 
         await Assertions.Expect(desk.Page.Locator(".axis .problem")).ToContainTextAsync("<b>x</b>");
-        await Assertions.Expect(desk.Page.Locator("[data-score] > .caption")).ToHaveTextAsync("Before the change:");
+        await Assertions
+            .Expect(desk.Page.Locator("[data-score] > .caption"))
+            .ToHaveTextAsync("Before the change:");
         Assert.Equal("1 2 <b>x</b>", await field.InputValueAsync());
         Assert.Equal(before, await desk.Page.Locator("[data-score] .system").First.InnerHTMLAsync());
 

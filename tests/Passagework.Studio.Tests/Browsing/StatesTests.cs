@@ -58,6 +58,8 @@ public class StatesTests(OneStudio one, Chromium chromium)
         const int Tablet = 1024;
         await using var desk = await Desk.At(one.Studio, chromium, Tablet);
         await desk.Open(path);
+        if (name == "choose")
+            await desk.Page.Locator(".ranked").WaitForAsync();
 
         await desk.Pictures(name, Tablet, ColorScheme.Light, ColorScheme.Dark);
         Assert.Equal(0, await desk.Overflow());

@@ -32,19 +32,23 @@ internal sealed class WhyWords(double? bpm, string present, bool isLocked)
 
         if (bpm is not { } now || best.Bpm is not { } then)
         {
-            return $"With the {best.Words} nothing would limit the tempo either.";
+            return $"{With(best)} nothing would limit the tempo either.";
         }
 
         var change = then - now;
         if (Math.Abs(change) < Same)
         {
-            return $"The {best.Words} would do as well: the top tempo stays at {Whole(now)} beats a minute.";
+            return $"{With(best)} it would go as well: the top tempo stays at {Whole(now)} beats a minute.";
         }
 
         return change < 0
-            ? $"With the {best.Words}, the next best, the top tempo falls from {Whole(now)} to {Whole(then)} beats a minute."
-            : $"With the {best.Words} the top tempo would rise from {Whole(now)} to {Whole(then)} beats a minute; the {present} follows the rule of the strokes or takes less effort over the whole line.";
+            ? $"{With(best)}, the next best, the top tempo falls from {Whole(now)} to {Whole(then)} beats a minute."
+            : $"{With(best)} the top tempo would rise from {Whole(now)} to {Whole(then)} beats a minute; the {present} follows the rule of the strokes or takes less effort over the whole line.";
     }
+
+    // A place is "at 5:3"; a finger or a stroke is played with.
+    private static string With(OtherWay way) =>
+        NumberWords.Sentence(way.Lock.String is not null ? way.Words : $"with the {way.Words}");
 
     private static string Whole(double number) => number.ToString("0", CultureInfo.InvariantCulture);
 }

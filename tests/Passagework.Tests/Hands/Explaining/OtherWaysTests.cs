@@ -13,6 +13,23 @@ namespace Passagework.Tests.Hands.Explaining;
 public class OtherWaysTests
 {
     // One finger for two frets of one string is slower than another finger (common practice).
+    // The skip back of the fives: a place and a finger are each said as one says them.
+    [Fact]
+    public void A_place_is_at_and_a_stroke_is_with()
+    {
+        var measured = Measurer
+            .Measure(Library.Find("groups-of-five-up").OrThrow().Recipe, Player.At(2))
+            .OrThrow();
+
+        var ways = OtherWays.Of(measured, 5);
+
+        Assert.Equal(
+            "At 5:3, the next best, the top tempo falls from 75 to 55 beats a minute.",
+            ways.WhyFinger
+        );
+        Assert.StartsWith("With the down-stroke, the next best,", ways.WhyStroke, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_first_finger_again_would_be_slower_than_the_little_finger()
     {
