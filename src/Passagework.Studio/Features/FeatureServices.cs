@@ -17,6 +17,7 @@ internal static class FeatureServices
     /// <summary>Registers the features.</summary>
     public static void AddStudioFeatures(this IServiceCollection services)
     {
+        services.AddSingleton<KeptTexts>();
         services.AddSettings();
         services.AddExercises();
         services.AddChoosing();

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using Microsoft.EntityFrameworkCore;
 using Passagework.Foundation;
-using Passagework.Studio.Data;
 
 namespace Passagework.Studio.Features.Choosing;
 
@@ -17,35 +15,21 @@ public sealed record AskedStep(Asked Before, string What);
 public sealed record KeptQuestion(Asked Asked, ImmutableArray<AskedStep> Steps);
 
 /// <summary>Keeps the question at hand, so that it is there again when the page is.</summary>
-internal sealed class KeepQuestion(Store store)
+internal sealed class KeepQuestion(KeptTexts texts)
 {
     private const string Name = "Choose";
     private const int MostSteps = 200;
 
     /// <summary>The question that was kept; null where there is none, or none that can be read.</summary>
-    public async Task<KeptQuestion?> Read(CancellationToken stop = default)
-    {
-        await using var db = await store.Open(stop);
-        var row = await db.Settings.AsNoTracking().SingleOrDefaultAsync(one => one.Name == Name, stop);
-        return row is null ? null : Parsed(row.Value);
-    }
+    public async Task<KeptQuestion?> Read(CancellationToken stop = default) =>
+        await texts.Read(Name, stop) is { } text ? Parsed(text) : null;
 
     /// <summary>Keeps it; the oldest of very many steps are forgotten.</summary>
     /// <returns>Why it could not be kept; null when it is.</returns>
-    public async Task<Fault?> Keep(KeptQuestion question, CancellationToken stop = default)
+    public Task<Fault?> Keep(KeptQuestion question, CancellationToken stop = default)
     {
         var kept = question with { Steps = [.. question.Steps.TakeLast(MostSteps)] };
-        var value = JsonSerializer.Serialize(kept, AskedJson.Options);
-        return await Saving.Do(async () =>
-        {
-            await using var db = await store.Open(stop);
-            if (await db.Settings.SingleOrDefaultAsync(one => one.Name == Name, stop) is { } row)
-                row.Value = value;
-            else
-                db.Settings.Add(new SettingRow { Name = Name, Value = value });
-
-            await db.SaveChangesAsync(stop);
-        });
+        return texts.Keep(Name, JsonSerializer.Serialize(kept, AskedJson.Options), stop);
     }
 
     private static KeptQuestion? Parsed(string text)
