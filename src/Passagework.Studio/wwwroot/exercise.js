@@ -75,6 +75,8 @@ export function attach(reference) {
 
 export function moveTo(address) {
   history.replaceState(history.state, "", address);
+  // The head is not live: its link to this page's content still names the address of before.
+  document.querySelector("a.skip")?.setAttribute("href", `${address}#page`);
 }
 
 export function detach() {

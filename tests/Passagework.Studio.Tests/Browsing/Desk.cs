@@ -123,9 +123,9 @@ internal sealed class Desk : IAsyncDisposable
         Page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)");
 
     /// <summary>What axe finds against WCAG 2.2 AA, in words; empty when nothing.</summary>
-    public async Task<string> Barriers()
+    public async Task<string> Barriers(IPage? page = null)
     {
-        var result = await Page.RunAxe(
+        var result = await (page ?? Page).RunAxe(
             new AxeRunOptions
             {
                 RunOnly = new RunOnlyOptions

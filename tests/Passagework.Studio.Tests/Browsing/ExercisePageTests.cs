@@ -138,6 +138,7 @@ public sealed class ExercisePageTests(Chromium chromium, OneStudio one, ITestOut
         await Assertions.Expect(desk.Page.Locator(".lede")).ToContainTextAsync("three");
         await second.Locator("select[data-axis='notes.root']").SelectOptionAsync("D");
         await Assertions.Expect(second.Locator("[role=alert]")).ToContainTextAsync("changed on another page");
+        Assert.Equal("", await desk.Barriers(second));
         await second.GetByRole(AriaRole.Button, new() { Name = "Keep both" }).ClickAsync();
         await Assertions.Expect(second.Locator("h1")).ToContainTextAsync("other version");
         await Assertions.Expect(second.Locator(".lede")).ToContainTextAsync("D minor pentatonic");
@@ -163,6 +164,8 @@ public sealed class ExercisePageTests(Chromium chromium, OneStudio one, ITestOut
 
         studio.Kill();
         await Assertions.Expect(desk.Page.Locator("#components-reconnect-modal")).ToBeVisibleAsync();
+        Assert.Equal("", await desk.Barriers());
+        await desk.Picture("studio-closed-1440-light");
         using var again = await StudioProcess.Start(studio.DataFolder, studio.Url);
         await Assertions
             .Expect(desk.Page.Locator("#components-reconnect-modal"))

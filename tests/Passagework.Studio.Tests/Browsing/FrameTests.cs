@@ -47,6 +47,8 @@ public sealed class FrameTests(Chromium chromium, OneStudio one)
         await desk.Page.GotoAsync(_studio.Url + "/nowhere");
 
         Assert.Equal("Nothing here", await desk.Page.Locator("h1").InnerTextAsync());
+        await desk.Page.Locator("nav[aria-label=Pages]").GetByText("Pieces").WaitForAsync();
+        Assert.Equal("", await desk.Barriers());
     }
 
     [Fact]

@@ -27,6 +27,8 @@ public sealed class FullDiskTests(Chromium chromium, OneStudio one) : IClassFixt
         await Root(desk, "E");
         await Said(desk);
         await Assertions.Expect(desk.Page.Locator(".lede").First).ToContainTextAsync("E minor pentatonic");
+        Assert.Equal("", await desk.Barriers());
+        await desk.Picture("exercise-full-disk-1440-light");
         await Button(desk, "Try again").ClickAsync();
         await Said(desk);
 
