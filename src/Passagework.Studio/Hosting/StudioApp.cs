@@ -73,7 +73,7 @@ internal static class StudioApp
         var app = builder.Build();
         app.UseStudioHeaders();
         app.UseExceptionHandler("/fault", createScopeForErrors: true);
-        app.UseStatusCodePagesWithReExecute("/nothing-here");
+        app.UseStatusCodePagesWithReExecute("/nothing-here", createScopeForStatusCodePages: true);
         app.UseWordsForLargeRequests();
         app.UseAntiforgery();
         app.MapStaticAssets();

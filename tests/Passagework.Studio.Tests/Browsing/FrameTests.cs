@@ -40,13 +40,17 @@ public sealed class FrameTests(Chromium chromium, OneStudio one)
         Assert.EndsWith("/pieces", desk.Page.Url, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task An_address_that_leads_nowhere_says_so()
+    [Theory]
+    [InlineData("/nowhere", "Nothing here")]
+    [InlineData("/exercises/nowhere", "No such exercise")]
+    [InlineData("/pieces/nowhere", "No such piece")]
+    [InlineData("/fault", "This page could not be made")]
+    public async Task An_address_that_leads_nowhere_says_so(string path, string head)
     {
         await using var desk = await Desk.At(_studio, chromium);
-        await desk.Page.GotoAsync(_studio.Url + "/nowhere");
+        await desk.Page.GotoAsync(_studio.Url + path);
 
-        Assert.Equal("Nothing here", await desk.Page.Locator("h1").InnerTextAsync());
+        Assert.Equal(head, await desk.Page.Locator("h1").InnerTextAsync());
         await desk.Page.Locator("nav[aria-label=Pages]").GetByText("Pieces").WaitForAsync();
         Assert.Equal("", await desk.Barriers());
     }

@@ -51,6 +51,7 @@ public sealed class TodayPageTests(Chromium chromium)
         await Assertions.Expect(desk.Page.Locator(".try")).ToHaveCountAsync(0);
         await desk.Page.ReloadAsync();
         Assert.Equal(0, await desk.Page.Locator(".try").CountAsync());
+        Assert.Equal("", await desk.Barriers());
         await desk.Picture("today-later-1440-light");
         Assert.Empty(desk.Faults);
     }
