@@ -125,6 +125,9 @@ internal sealed class Desk : IAsyncDisposable
     /// <summary>What axe finds against WCAG 2.2 AA, in words; empty when nothing.</summary>
     public async Task<string> Barriers(IPage? page = null)
     {
+        // As its user has it: before styles and typefaces are there a page has other sizes.
+        await (page ?? Page).WaitForLoadStateAsync();
+        await (page ?? Page).EvaluateAsync("document.fonts.ready");
         var result = await (page ?? Page).RunAxe(
             new AxeRunOptions
             {
